@@ -1,0 +1,2 @@
+/** The ordered, worded steps of a set-up and of each changeover. */
+package entracte.cue;

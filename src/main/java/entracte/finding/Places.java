@@ -1,0 +1,31 @@
+package entracte.finding;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/**
+ * Remembers where each piece of the model was written. The model itself knows nothing of files, so
+ * that a rig made by a test and one read from YAML are the same thing; the reader notes a place for
+ * every piece it makes, and pieces are told apart by identity, because two equal settings may stand
+ * on two lines.
+ */
+public final class Places {
+  private final Map<Object, Place> places = new IdentityHashMap<>();
+  private final Place fallback;
+
+  /** Pieces without a place of their own are said to stand at {@code fallback}. */
+  public Places(Place fallback) {
+    this.fallback = fallback;
+  }
+
+  /** Notes where {@code piece} stands and hands it back. */
+  public <T> T note(T piece, Place place) {
+    places.put(piece, place);
+    return piece;
+  }
+
+  /** Where {@code piece} stands. */
+  public Place of(Object piece) {
+    return places.getOrDefault(piece, fallback);
+  }
+}

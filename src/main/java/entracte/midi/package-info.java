@@ -1,0 +1,2 @@
+/** MIDI messages as bytes, and what a port that takes them is. */
+package entracte.midi;

@@ -1,0 +1,83 @@
+package entracte.plan;
+
+import entracte.rig.Control;
+import entracte.rig.Position;
+import entracte.rig.Socket;
+import java.util.Optional;
+
+/** Something the hands do in a changeover; each counts one move or two. */
+public sealed interface Action {
+  default int pulls() {
+    return 0;
+  }
+
+  default int plugs() {
+    return 0;
+  }
+
+  default int turns() {
+    return 0;
+  }
+
+  default int flips() {
+    return 0;
+  }
+
+  default int moves() {
+    return pulls() + plugs() + turns() + flips();
+  }
+
+  /** A cord goes back to the bag: two pulls. */
+  record Remove(PluggedCord cord) implements Action {
+    @Override
+    public int pulls() {
+      return 2;
+    }
+  }
+
+  /** A cord comes from the bag: two plugs. */
+  record Add(PluggedCord cord) implements Action {
+    @Override
+    public int plugs() {
+      return 2;
+    }
+  }
+
+  /** One plug of a cord moves, the other {@code stays} in its jack: one pull and one plug. */
+  record Shift(PluggedCord from, PluggedCord to, Socket stays) implements Action {
+    public Shift {
+      if (!from.cord().uses(stays) || !to.cord().uses(stays)) {
+        throw new IllegalArgumentException("no plug stays in " + stays);
+      }
+      if (from.lengthCm() != to.lengthCm()) {
+        throw new IllegalArgumentException("a cord does not grow: " + from + ", " + to);
+      }
+    }
+
+    @Override
+    public int pulls() {
+      return 1;
+    }
+
+    @Override
+    public int plugs() {
+      return 1;
+    }
+  }
+
+  /** A knob is turned; {@code from} is empty while its position is unknown. */
+  record Turn(Control knob, Optional<Position> from, Position to) implements Action {
+    @Override
+    public int turns() {
+      return 1;
+    }
+  }
+
+  /** A switch is thrown; {@code from} is empty while its position is unknown. */
+  record Flip(Control toggle, Optional<Position> from, Position to) implements Action {
+    @Override
+    public int flips() {
+      return 1;
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package entracte.plan;
+
+/** What the planner found. */
+public sealed interface Result {
+  /**
+   * A plan, with what is known about better ones.
+   *
+   * @param lowerBound no plan has fewer moves in its changeovers
+   * @param setUpLowerBound no plan with that few moves has fewer in its set-up
+   * @param stopped why the search ended
+   */
+  record Planned(
+      Plan plan, int lowerBound, int setUpLowerBound, Stopped stopped, double searchSeconds)
+      implements Result {
+    /** Whether fewer moves in the changeovers are impossible. */
+    public boolean proven() {
+      return lowerBound == plan.moves();
+    }
+
+    /** Whether, besides, fewer moves in the set-up are impossible. */
+    public boolean setUpProven() {
+      return proven() && setUpLowerBound == plan.setUpMoves();
+    }
+  }
+
+  /** No plan exists; {@code reason} says why, as a sentence. */
+  record Impossible(String reason) implements Result {}
+
+  /** Why a search ended. */
+  enum Stopped {
+    PROVEN,
+    TIME,
+    STEPS,
+    CANCELLED
+  }
+}

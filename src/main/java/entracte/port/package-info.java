@@ -1,0 +1,2 @@
+/** Finds MIDI devices, sends to them and listens to pedals. */
+package entracte.port;

@@ -1,0 +1,2 @@
+/** The sheets on paper. */
+package entracte.print;

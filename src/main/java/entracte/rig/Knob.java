@@ -1,0 +1,4 @@
+package entracte.rig;
+
+/** A knob and its scale. */
+public record Knob(String name, Scale scale) {}

@@ -1,0 +1,56 @@
+package entracte.rig;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The whole instrument.
+ *
+ * @param kinds every kind that the rig's file describes, used or not
+ * @param rows the modules, top row first, left to right
+ */
+public record Rig(
+    String name,
+    List<Kind> kinds,
+    List<List<Module>> rows,
+    CordStock cords,
+    double rowHeightCm,
+    List<Gear> gear,
+    Optional<FootSwitch> footSwitch) {
+  public static final double DEFAULT_ROW_HEIGHT_CM = 25;
+
+  /** What a cord needs beyond the straight way: it hangs, and its plugs take room. */
+  private static final double SLACK = 1.2;
+
+  private static final double PLUGS_CM = 10;
+
+  public Rig {
+    kinds = List.copyOf(kinds);
+    rows = rows.stream().map(List::copyOf).toList();
+    gear = List.copyOf(gear);
+  }
+
+  /** Every module, top row first, left to right. */
+  public List<Module> modules() {
+    return rows.stream().flatMap(List::stream).toList();
+  }
+
+  public Optional<Module> module(String moduleName) {
+    return modules().stream().filter(m -> m.name().equals(moduleName)).findFirst();
+  }
+
+  public Optional<Kind> kind(String kindName) {
+    return kinds.stream().filter(k -> k.name().equals(kindName)).findFirst();
+  }
+
+  /** The straight distance between the centres of two modules, in cm. */
+  public double distanceCm(Module a, Module b) {
+    return Math.hypot(a.centreCm() - b.centreCm(), (a.row() - b.row()) * rowHeightCm);
+  }
+
+  /** The length in stock that a cord between two modules needs; empty if none is long enough. */
+  public OptionalInt cordLengthCm(Module a, Module b) {
+    return cords.lengthFor(SLACK * distanceCm(a, b) + PLUGS_CM);
+  }
+}

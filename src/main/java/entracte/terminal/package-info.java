@@ -1,0 +1,2 @@
+/** Paints frames on the terminal and turns its keys into events. */
+package entracte.terminal;
