@@ -44,8 +44,8 @@ public record Part(
    * A strip that a role needs: a channel of a mixer, or one of several equal jacks. Strips of one
    * role with the same group are different physical strips.
    *
-   * @param label how the patch calls it: {@code low} for {@code blend.low}, {@code pitch} or
-   *     {@code pitch 2} for an equal jack
+   * @param label how the patch calls it: {@code low} for {@code blend.low}, {@code pitch} or {@code
+   *     pitch 2} for an equal jack
    * @param jack the name of the equal jack; empty for a channel
    * @param number the very strip, if the patch says which; else 0
    */
@@ -78,8 +78,8 @@ public record Part(
     String control();
 
     /**
-     * A knob within an interval, as written: which knob it is, and so which scale clips it,
-     * depends on the casting. The nominal value lies on the scale of every candidate.
+     * A knob within an interval, as written: which knob it is, and so which scale clips it, depends
+     * on the casting. The nominal value lies on the scale of every candidate.
      */
     record Knob(Owner owner, String control, Interval interval) implements Wanted {}
 
