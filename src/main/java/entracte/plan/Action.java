@@ -27,11 +27,26 @@ public sealed interface Action {
     return pulls() + plugs() + turns() + flips();
   }
 
+  /** The cord in the jacks it is pulled from; empty if no plug is pulled. */
+  default Optional<PluggedCord> cordBefore() {
+    return Optional.empty();
+  }
+
+  /** The cord in the jacks it is plugged into; empty if no plug is plugged. */
+  default Optional<PluggedCord> cordAfter() {
+    return Optional.empty();
+  }
+
   /** A cord goes back to the bag: two pulls. */
   record Remove(PluggedCord cord) implements Action {
     @Override
     public int pulls() {
       return 2;
+    }
+
+    @Override
+    public Optional<PluggedCord> cordBefore() {
+      return Optional.of(cord);
     }
   }
 
@@ -40,6 +55,11 @@ public sealed interface Action {
     @Override
     public int plugs() {
       return 2;
+    }
+
+    @Override
+    public Optional<PluggedCord> cordAfter() {
+      return Optional.of(cord);
     }
   }
 
@@ -62,6 +82,16 @@ public sealed interface Action {
     @Override
     public int plugs() {
       return 1;
+    }
+
+    @Override
+    public Optional<PluggedCord> cordBefore() {
+      return Optional.of(from);
+    }
+
+    @Override
+    public Optional<PluggedCord> cordAfter() {
+      return Optional.of(to);
     }
   }
 
