@@ -1,9 +1,12 @@
 package entracte.check;
 
+import entracte.rig.Group;
+import entracte.rig.Kind;
 import entracte.rig.Module;
 import entracte.setlist.Interval;
 import entracte.setlist.Song;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one song needs of the rig, with every name resolved.
@@ -52,6 +55,19 @@ public record Part(
   public record Strip(String label, String jack, int number) {
     public boolean isChannel() {
       return jack.isEmpty();
+    }
+
+    /**
+     * The group of {@code kind} that the strip is one of. A role may accept a kind with two equal
+     * pitch jacks and another with a single one: there the strip is the module's own group.
+     *
+     * @throws IllegalArgumentException if the kind has no such strip, so is no candidate's
+     */
+    public Group groupOf(Kind kind) {
+      Optional<Group> group = isChannel() ? kind.channels() : kind.equalJacks(jack);
+      return group
+          .or(() -> kind.own().jack(jack).map(single -> kind.own()))
+          .orElseThrow(() -> new IllegalArgumentException(kind.name() + " has no " + label));
     }
   }
 

@@ -1,0 +1,144 @@
+package entracte.check;
+
+import entracte.check.RoleDraft.Offer;
+import entracte.finding.NearestName;
+import entracte.rig.Kind;
+import entracte.rig.Module;
+import entracte.setlist.Patch;
+import entracte.setlist.Role;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The roles of one song by name: those of its patch first, then the modules that it names outright,
+ * in the order in which they are first named.
+ */
+final class Drafts {
+  /**
+   * Whose jack or control is meant.
+   *
+   * @param channel empty for the module's own
+   */
+  record Owned(RoleDraft role, String channel) {}
+
+  private final RigIndex rig;
+  private final Findings findings;
+  private final Map<String, RoleDraft> byName = new LinkedHashMap<>();
+  private final Set<String> unknown = new HashSet<>();
+
+  Drafts(RigIndex rig, Patch patch, Findings findings) {
+    this.rig = rig;
+    this.findings = findings;
+    for (Role role : patch.roles()) {
+      RoleDraft draft = declared(role);
+      if (byName.putIfAbsent(role.name(), draft) != null) {
+        findings.error(
+            role, "the role \"" + role.name() + "\" stands twice", "Call one of them otherwise.");
+      }
+    }
+  }
+
+  Collection<RoleDraft> all() {
+    return byName.values();
+  }
+
+  /**
+   * Finds an owner: a role, then a module, then either of them with a channel behind the last dot.
+   * An unknown name is reported once for the song.
+   */
+  Optional<Owned> owner(String text, Object piece) {
+    if (text.isEmpty()) {
+      findings.error(
+          piece,
+          "there is no role or module before the dot",
+          "Write a role or a module, a dot, and its jack: \"lead.pitch\".");
+      return Optional.empty();
+    }
+    Optional<RoleDraft> whole = named(text, piece);
+    if (whole.isPresent()) {
+      return Optional.of(new Owned(whole.get(), ""));
+    }
+    int dot = text.lastIndexOf('.');
+    String base = dot < 0 ? "" : text.substring(0, dot).strip();
+    String channel = text.substring(dot + 1).strip();
+    Optional<RoleDraft> owner = base.isEmpty() ? Optional.empty() : named(base, piece);
+    if (owner.isEmpty() || channel.isEmpty()) {
+      reportUnknown(base.isEmpty() || channel.isEmpty() ? text : base, piece);
+      return Optional.empty();
+    }
+    return Optional.of(new Owned(owner.get(), channel));
+  }
+
+  private Optional<RoleDraft> named(String name, Object piece) {
+    RoleDraft known = byName.get(name);
+    if (known == null) {
+      Optional<Module> module = rig.module(name);
+      if (module.isPresent()) {
+        known = outright(module.get(), piece);
+        byName.put(name, known);
+      }
+    }
+    return Optional.ofNullable(known);
+  }
+
+  private static RoleDraft outright(Module module, Object piece) {
+    Offer offer = new Offer(module.kind(), List.of(module));
+    return new RoleDraft(module.name(), piece, false, true, List.of(offer));
+  }
+
+  private void reportUnknown(String name, Object piece) {
+    if (unknown.add(name)) {
+      Set<String> known = new LinkedHashSet<>(byName.keySet());
+      known.addAll(rig.moduleNames());
+      findings.error(
+          piece,
+          "\"" + name + "\" is no role of this patch and no module of the rig",
+          NearestName.advice(name, known));
+    }
+  }
+
+  private RoleDraft declared(Role role) {
+    List<Offer> offers = new ArrayList<>();
+    for (String accepted : new LinkedHashSet<>(role.accepts())) {
+      offer(role, accepted).ifPresent(offers::add);
+    }
+    if (role.accepts().isEmpty()) {
+      findings.error(
+          role,
+          "the role \"" + role.name() + "\" does not say what may play it",
+          "Name a kind, a list of kinds, or one module.");
+    } else if (!offers.isEmpty() && offers.stream().allMatch(o -> o.modules().isEmpty())) {
+      findings.error(
+          role,
+          "the rig has no module of kind \"" + offers.get(0).kind().name() + "\"",
+          "The role \"" + role.name() + "\" needs one.");
+    }
+    boolean pinned = role.accepts().size() == 1 && rig.kind(role.accepts().get(0)).isEmpty();
+    return new RoleDraft(role.name(), role, true, pinned, offers);
+  }
+
+  private Optional<Offer> offer(Role role, String accepted) {
+    Optional<Kind> kind = rig.kind(accepted);
+    if (kind.isPresent()) {
+      return Optional.of(new Offer(kind.get(), rig.ofKind(accepted)));
+    }
+    Optional<Module> module = rig.module(accepted);
+    if (module.isPresent()) {
+      return Optional.of(new Offer(module.get().kind(), List.of(module.get())));
+    }
+    Set<String> known = new LinkedHashSet<>(rig.kindNames());
+    known.addAll(rig.moduleNames());
+    findings.error(
+        role,
+        "\"" + accepted + "\" is no kind and no module of the rig",
+        NearestName.advice(accepted, known));
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,49 @@
+package entracte.check;
+
+import entracte.finding.Finding;
+import entracte.finding.Places;
+import entracte.finding.Severity;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Collects findings. The same words at the same place are kept once, because a patch that ten songs
+ * use has its mistake once; {@link #errors} counts every time, so that each of the ten songs knows
+ * that it is wrong.
+ */
+final class Findings {
+  private final Places places;
+  private final Set<Finding> found = new LinkedHashSet<>();
+  private int errors;
+
+  Findings(Places places) {
+    this.places = places;
+  }
+
+  void error(Object piece, String message, String advice) {
+    errors++;
+    add(Severity.ERROR, piece, message, advice);
+  }
+
+  void warning(Object piece, String message, String advice) {
+    add(Severity.WARNING, piece, message, advice);
+  }
+
+  void note(Object piece, String message, String advice) {
+    add(Severity.NOTE, piece, message, advice);
+  }
+
+  private void add(Severity severity, Object piece, String message, String advice) {
+    found.add(new Finding(severity, places.of(piece), message, advice));
+  }
+
+  /** How often an error was reported, the same one twice counted twice. */
+  int errors() {
+    return errors;
+  }
+
+  List<Finding> list() {
+    return List.copyOf(found);
+  }
+}

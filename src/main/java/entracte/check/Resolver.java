@@ -1,0 +1,119 @@
+package entracte.check;
+
+import entracte.setlist.Connection;
+import entracte.setlist.End;
+import entracte.setlist.Patch;
+import entracte.setlist.Setting;
+import entracte.setlist.Song;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Turns the names of a song into what the rig has. A patch is read once for all the songs that add
+ * no settings of their own. Time is linear in what is written, as long as roles are few.
+ */
+final class Resolver {
+  private final RigIndex rig;
+  private final Findings findings;
+  private final Map<Patch, Optional<Resolved>> plain = new IdentityHashMap<>();
+
+  Resolver(RigIndex rig, Findings findings) {
+    this.rig = rig;
+    this.findings = findings;
+  }
+
+  /** What the song needs; empty if it has an error, which is then reported. */
+  Optional<Resolved> resolve(Song song) {
+    if (!song.settings().isEmpty()) {
+      return read(song);
+    }
+    Optional<Resolved> known = plain.computeIfAbsent(song.patch(), patch -> read(song));
+    return known.map(resolved -> new Resolved(playedBy(song, resolved.part()), resolved.drafts()));
+  }
+
+  private static Part playedBy(Song song, Part part) {
+    return new Part(song, part.roles(), part.nets(), part.settings(), part.jumpers());
+  }
+
+  private Optional<Resolved> read(Song song) {
+    int before = findings.errors();
+    Drafts drafts = new Drafts(rig, song.patch(), findings);
+    List<Wire> wires = new ArrayList<>();
+    for (Connection connection : song.patch().connections()) {
+      wire(connection, drafts).ifPresent(wires::add);
+    }
+    settings(song, drafts);
+    Map<RoleDraft, Fit> fits = new IdentityHashMap<>();
+    for (RoleDraft draft : drafts.all()) {
+      Fit fit = new Fit(draft);
+      fit.report(findings);
+      fits.put(draft, fit);
+    }
+    checkWays(wires, fits);
+    return findings.errors() > before
+        ? Optional.empty()
+        : Optional.of(new PartMaker(drafts.all(), fits).make(song, wires));
+  }
+
+  /** Finds the owners of both ends; empty if an end has none. */
+  private Optional<Wire> wire(Connection connection, Drafts drafts) {
+    Optional<JackAsk> source = ask(connection.source(), true, drafts);
+    List<JackAsk> sinks = new ArrayList<>();
+    for (End sink : connection.sinks()) {
+      ask(sink, false, drafts).ifPresent(sinks::add);
+    }
+    if (connection.sinks().isEmpty()) {
+      findings.error(
+          connection,
+          "\"" + connection.source() + "\" leads to nothing",
+          "Name the jack that it feeds, or leave the line out.");
+    }
+    return source.isEmpty() || sinks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Wire(connection, source.get(), sinks));
+  }
+
+  private Optional<JackAsk> ask(End end, boolean source, Drafts drafts) {
+    Optional<JackAsk> ask =
+        drafts
+            .owner(end.owner(), end)
+            .map(owned -> new JackAsk(end, owned.role(), owned.channel(), end.jack(), source));
+    ask.ifPresent(jack -> jack.role().ask(jack));
+    return ask;
+  }
+
+  private record ControlKey(RoleDraft role, String channel, String control) {}
+
+  /** The song's own settings stand in the place of those of its patch. */
+  private static void settings(Song song, Drafts drafts) {
+    Map<ControlKey, ControlAsk> asks = new LinkedHashMap<>();
+    for (List<Setting> settings : List.of(song.patch().settings(), song.settings())) {
+      for (Setting setting : settings) {
+        drafts
+            .owner(setting.owner().strip(), setting)
+            .ifPresent(
+                owned ->
+                    asks.put(
+                        new ControlKey(owned.role(), owned.channel(), setting.control()),
+                        new ControlAsk(setting, owned.role(), owned.channel())));
+      }
+    }
+    asks.values().forEach(ask -> ask.role().ask(ask));
+  }
+
+  private void checkWays(List<Wire> wires, Map<RoleDraft, Fit> fits) {
+    Map<JackAsk, Boolean> wrong = new IdentityHashMap<>();
+    fits.forEach(
+        (draft, fit) -> {
+          for (int i = 0; i < draft.jacks().size(); i++) {
+            wrong.put(draft.jacks().get(i), fit.wrongWay(i));
+          }
+        });
+    WrongWay rule = new WrongWay(wrong, findings);
+    wires.forEach(rule::check);
+  }
+}

@@ -1,0 +1,62 @@
+package entracte.check;
+
+import entracte.rig.Kind;
+import entracte.rig.Module;
+import entracte.rig.Rig;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The names of a rig, each found at once. Of two things with one name the first is meant. */
+final class RigIndex {
+  private final Rig rig;
+  private final Map<String, Kind> kinds = new LinkedHashMap<>();
+  private final Map<String, Module> modules = new LinkedHashMap<>();
+  private final Map<String, List<Module>> byKind = new LinkedHashMap<>();
+
+  RigIndex(Rig rig) {
+    this.rig = rig;
+    for (Kind kind : rig.kinds()) {
+      kinds.putIfAbsent(kind.name(), kind);
+    }
+    for (Module module : rig.modules()) {
+      if (modules.putIfAbsent(module.name(), module) == null) {
+        byKind.computeIfAbsent(module.kind().name(), name -> new ArrayList<>()).add(module);
+      }
+    }
+  }
+
+  Rig rig() {
+    return rig;
+  }
+
+  Optional<Kind> kind(String name) {
+    return Optional.ofNullable(kinds.get(name));
+  }
+
+  Optional<Module> module(String name) {
+    return Optional.ofNullable(modules.get(name));
+  }
+
+  /** The modules of a kind, top row first, left to right. */
+  List<Module> ofKind(String kindName) {
+    return Collections.unmodifiableList(byKind.getOrDefault(kindName, List.of()));
+  }
+
+  /** Every module, top row first, left to right. */
+  Collection<Module> modules() {
+    return Collections.unmodifiableCollection(modules.values());
+  }
+
+  Collection<String> kindNames() {
+    return Collections.unmodifiableCollection(kinds.keySet());
+  }
+
+  Collection<String> moduleNames() {
+    return Collections.unmodifiableCollection(modules.keySet());
+  }
+}

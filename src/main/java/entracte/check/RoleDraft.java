@@ -1,0 +1,79 @@
+package entracte.check;
+
+import entracte.rig.Kind;
+import entracte.rig.Module;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A role of one song while its patch is read: who might play it, and what is asked of them. Drafts
+ * are told apart by identity.
+ */
+final class RoleDraft {
+  /** A kind that would do, and its modules, top row first, left to right. */
+  record Offer(Kind kind, List<Module> modules) {}
+
+  private final String name;
+  private final Object piece;
+  private final boolean declared;
+  private final boolean pinned;
+  private final List<Offer> offers;
+  private final List<JackAsk> jacks = new ArrayList<>();
+  private final List<ControlAsk> controls = new ArrayList<>();
+
+  /**
+   * @param piece where the role is written, or the module first named
+   * @param declared whether it stands among the patch's roles
+   * @param pinned whether it names one module
+   */
+  RoleDraft(String name, Object piece, boolean declared, boolean pinned, List<Offer> offers) {
+    this.name = name;
+    this.piece = piece;
+    this.declared = declared;
+    this.pinned = pinned;
+    this.offers = List.copyOf(offers);
+  }
+
+  void ask(JackAsk jack) {
+    jacks.add(jack);
+  }
+
+  void ask(ControlAsk control) {
+    controls.add(control);
+  }
+
+  String name() {
+    return name;
+  }
+
+  Object piece() {
+    return piece;
+  }
+
+  boolean isDeclared() {
+    return declared;
+  }
+
+  boolean isPinned() {
+    return pinned;
+  }
+
+  List<Offer> offers() {
+    return offers;
+  }
+
+  List<JackAsk> jacks() {
+    return jacks;
+  }
+
+  List<ControlAsk> controls() {
+    return controls;
+  }
+
+  /** Who is asked, for messages: the module if only one will do, else the kind. */
+  String subject(Offer offer) {
+    return pinned
+        ? "module \"" + offer.modules().get(0).name() + "\""
+        : "kind \"" + offer.kind().name() + "\"";
+  }
+}
