@@ -1,0 +1,79 @@
+package entracte.read;
+
+import entracte.finding.NearestName;
+import entracte.finding.Place;
+import entracte.read.Tree.Entry;
+import entracte.read.Tree.Leaf;
+import entracte.read.Tree.Table;
+import java.util.List;
+import java.util.Optional;
+
+/** Hands out the values of a table whose names are fixed, and notes names that are not known. */
+final class Fields {
+  private final Table table;
+  private final Shapes shapes;
+  private final Notebook notes;
+
+  Fields(Table table, List<String> known, Notebook notes) {
+    this.table = table;
+    this.shapes = new Shapes(notes);
+    this.notes = notes;
+    for (Entry entry : table.entries()) {
+      if (!known.contains(entry.name())) {
+        notes.error(
+            entry.key().place(),
+            Names.quote(entry.name()) + " is not known here",
+            NearestName.advice(entry.name(), known));
+      }
+    }
+  }
+
+  Place place() {
+    return table.place();
+  }
+
+  Optional<Entry> entry(String name) {
+    return table.entries().stream().filter(e -> e.name().equals(name)).findFirst();
+  }
+
+  boolean has(String name) {
+    return entry(name).isPresent();
+  }
+
+  /** The one value of that name; empty if there is none or it is something else. */
+  Optional<Leaf> leaf(String name) {
+    return entry(name).flatMap(shapes::leaf);
+  }
+
+  /** The text of that name. */
+  Optional<String> text(String name) {
+    return leaf(name).map(l -> l.text().strip());
+  }
+
+  /** The lines of the table of that name; none if it is missing or something else. */
+  List<Entry> lines(String name) {
+    return entry(name).flatMap(shapes::table).map(Table::entries).orElse(List.of());
+  }
+
+  /** What is listed under that name; one value alone is a list of one. */
+  List<Leaf> names(String name) {
+    return entry(name).map(shapes::leaves).orElse(List.of());
+  }
+
+  /** The one value of that name, which {@code owner} cannot do without. */
+  Optional<Leaf> needed(String name, Leaf owner) {
+    if (!has(name)) {
+      notes.error(owner.place(), Names.quote(owner.text()) + " has no " + name, "");
+    }
+    return leaf(name);
+  }
+
+  /** The name of what the file describes, under the file's first key; else the file's own name. */
+  String title(String key, FileName file) {
+    if (!has(key)) {
+      notes.error(
+          place(), "this " + key + " has no name", "Begin the file with a line " + key + ": NAME.");
+    }
+    return leaf(key).map(Leaf::name).filter(n -> !n.isEmpty()).orElseGet(file::bare);
+  }
+}

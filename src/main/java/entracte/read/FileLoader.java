@@ -1,0 +1,170 @@
+package entracte.read;
+
+import entracte.finding.NearestName;
+import entracte.finding.Place;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** Opens and decodes files; what goes wrong is noted where the file was named. */
+final class FileLoader {
+  static final int LIMIT_MEGABYTES = 8;
+  private static final int LIMIT = LIMIT_MEGABYTES << 20;
+
+  /** A folder with more files than this is not searched for a name that is near. */
+  private static final int SEARCHED = 1000;
+
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  private final Notebook notes;
+
+  FileLoader(Notebook notes) {
+    this.notes = notes;
+  }
+
+  /** The file's text; empty if there is none, which has then been noted at {@code asked}. */
+  Optional<TextFile> load(FileName name, Place asked) {
+    Path path = name.path();
+    String quoted = Names.quote(name.shown());
+    if (Files.isDirectory(path)) {
+      notes.error(asked, quoted + " is a folder, not a file", "Name a file in it.");
+      return Optional.empty();
+    }
+    if (!Files.exists(path)) {
+      absent(name, asked);
+      return Optional.empty();
+    }
+    if (!Files.isRegularFile(path)) {
+      notes.error(asked, quoted + " is a device, not a file", "Name a text file.");
+      return Optional.empty();
+    }
+    return bytes(name, asked).flatMap(bytes -> decode(name, bytes));
+  }
+
+  private Optional<byte[]> bytes(FileName name, Place asked) {
+    String quoted = Names.quote(name.shown());
+    try (InputStream in = Files.newInputStream(name.path())) {
+      byte[] bytes = in.readNBytes(LIMIT + 1);
+      if (bytes.length <= LIMIT) {
+        return Optional.of(bytes);
+      }
+      notes.error(
+          asked,
+          quoted + " is larger than " + LIMIT_MEGABYTES + " MB",
+          "Is it the right file? If it is, part it into several.");
+    } catch (AccessDeniedException denied) {
+      notes.error(asked, quoted + " may not be read", "Look at the permissions of the file.");
+    } catch (IOException trouble) {
+      notes.error(asked, quoted + " cannot be read: " + trouble.getMessage(), "");
+    }
+    return Optional.empty();
+  }
+
+  private void absent(FileName name, Place asked) {
+    String quoted = Names.quote(name.shown());
+    try {
+      name.path().toRealPath();
+      notes.error(asked, quoted + " cannot be reached", "Look at the permissions of its folder.");
+    } catch (NoSuchFileException gone) {
+      boolean link = Files.exists(name.path(), LinkOption.NOFOLLOW_LINKS);
+      notes.error(
+          asked,
+          link ? quoted + " is a link to a file that is not there" : "there is no file " + quoted,
+          link ? "" : near(name));
+    } catch (AccessDeniedException denied) {
+      notes.error(asked, quoted + " may not be read", "Look at the permissions of its folder.");
+    } catch (IOException loop) {
+      boolean link = Files.isSymbolicLink(name.path());
+      notes.error(
+          asked,
+          quoted + (link ? " is a link that leads to itself" : " cannot be reached"),
+          link ? "" : "Look at the folders on the way to it.");
+    }
+  }
+
+  /** Advice: the file in the same folder whose name is nearest. */
+  private static String near(FileName name) {
+    Path folder = name.path().toAbsolutePath().getParent();
+    Path wanted = name.path().getFileName();
+    if (folder == null || wanted == null || !Files.isDirectory(folder)) {
+      return "";
+    }
+    List<String> names = new ArrayList<>();
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+      for (Path file : files) {
+        names.add(String.valueOf(file.getFileName()));
+        if (names.size() > SEARCHED) {
+          return "";
+        }
+      }
+    } catch (IOException | java.nio.file.DirectoryIteratorException unreadable) {
+      return "";
+    }
+    names.sort(null);
+    return NearestName.of(wanted.toString(), names)
+        .map(near -> "Did you mean \"" + near + "\"?")
+        .orElse("");
+  }
+
+  private Optional<TextFile> decode(FileName name, byte[] bytes) {
+    CharBuffer chars = CharBuffer.allocate(bytes.length + 1);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CoderResult result =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT)
+            .decode(in, chars, true);
+    String text = chars.flip().toString();
+    if (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) {
+      text = text.substring(1);
+    }
+    int odd = firstOdd(text);
+    if (odd < text.length()) {
+      String code = String.format("U+%04X", text.codePointAt(odd));
+      notes.error(
+          endOf(name, text.substring(0, odd)),
+          "this file holds the character " + code + ", which no text has",
+          "Is it a text file? If it is, delete the character.");
+      return Optional.empty();
+    }
+    if (result.isError()) {
+      notes.error(
+          endOf(name, text),
+          "this file is not written in UTF-8: the next byte is "
+              + String.format("%02X", bytes[in.position()]),
+          "Save it as UTF-8 text.");
+      return Optional.empty();
+    }
+    return Optional.of(new TextFile(name, text));
+  }
+
+  /** Where the first character stands that YAML does not allow; the text's length if none. */
+  private static int firstOdd(String text) {
+    int index = 0;
+    while (index < text.length() && StreamReader.isPrintable(text.codePointAt(index))) {
+      index += Character.charCount(text.codePointAt(index));
+    }
+    return index;
+  }
+
+  private static Place endOf(FileName name, String before) {
+    int line = (int) before.chars().filter(c -> c == '\n').count();
+    String last = before.substring(before.lastIndexOf('\n') + 1);
+    return new TextFile(name, before).place(line, last.codePointCount(0, last.length()));
+  }
+}

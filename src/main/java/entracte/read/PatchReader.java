@@ -1,0 +1,112 @@
+package entracte.read;
+
+import entracte.finding.NearestName;
+import entracte.finding.Place;
+import entracte.read.Tree.Entry;
+import entracte.read.Tree.Leaf;
+import entracte.read.Tree.Table;
+import entracte.setlist.Connection;
+import entracte.setlist.End;
+import entracte.setlist.Patch;
+import entracte.setlist.Role;
+import entracte.setlist.Setting;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads one patch, on top of the one it is like. */
+final class PatchReader {
+  private static final List<String> KEYS =
+      List.of("patch", "like", "roles", "connections", "settings");
+
+  /** What takes an inherited connection away. */
+  private static final String NONE = "none";
+
+  private final Notebook notes;
+  private final Shapes shapes;
+
+  PatchReader(Notebook notes) {
+    this.notes = notes;
+    this.shapes = new Shapes(notes);
+  }
+
+  static Fields fields(Table table, Notebook notes) {
+    return new Fields(table, KEYS, notes);
+  }
+
+  Patch read(Fields fields, FileName file, Optional<Patch> like) {
+    Map<String, Role> roles = new LinkedHashMap<>();
+    Map<String, Connection> connections = new LinkedHashMap<>();
+    Map<List<String>, Setting> settings = new LinkedHashMap<>();
+    like.ifPresent(
+        base -> {
+          base.roles().forEach(r -> roles.put(r.name(), r));
+          base.connections().forEach(c -> connections.put(source(c), c));
+          base.settings().forEach(s -> settings.put(control(s), s));
+        });
+    fields.lines("roles").forEach(line -> roles.put(line.name(), role(line)));
+    fields.lines("connections").forEach(line -> connect(line, connections));
+    new SettingsReader(notes)
+        .read(fields.lines("settings"))
+        .forEach(s -> settings.put(control(s), s));
+    Patch patch =
+        new Patch(
+            fields.title("patch", file),
+            List.copyOf(roles.values()),
+            List.copyOf(connections.values()),
+            List.copyOf(settings.values()));
+    return notes.note(patch, fields.place());
+  }
+
+  private static String source(Connection connection) {
+    return connection.source().owner() + "." + connection.source().jack();
+  }
+
+  private static List<String> control(Setting setting) {
+    return List.of(setting.owner(), setting.control());
+  }
+
+  private Role role(Entry line) {
+    List<String> accepts = new ArrayList<>();
+    for (Leaf kind : shapes.leaves(line)) {
+      accepts.add(notes.note(kind.name(), kind.place()));
+    }
+    return notes.note(new Role(line.name(), accepts), line.key().place());
+  }
+
+  private void connect(Entry line, Map<String, Connection> connections) {
+    End source = end(line.key());
+    List<End> sinks = new ArrayList<>();
+    boolean cut = false;
+    for (Leaf sink : shapes.leaves(line)) {
+      cut |= sink.name().equals(NONE);
+      sinks.add(end(sink));
+    }
+    Connection connection = notes.note(new Connection(source, sinks), line.key().place());
+    if (cut) {
+      remove(connection, connections);
+    } else if (!sinks.isEmpty()) {
+      connections.put(source(connection), connection);
+    }
+  }
+
+  private void remove(Connection cut, Map<String, Connection> connections) {
+    Place place = notes.places().of(cut.source());
+    if (cut.sinks().size() > 1) {
+      notes.error(place, "\"none\" stands alone or not at all", "List jacks, or write none.");
+    } else if (connections.remove(source(cut)) == null) {
+      notes.error(
+          place,
+          "there is no inherited connection from "
+              + Names.quote(cut.source().text())
+              + " to take away",
+          NearestName.advice(source(cut), connections.keySet()));
+    }
+  }
+
+  private End end(Leaf written) {
+    return notes.note(new End(written.name()), written.place());
+  }
+}

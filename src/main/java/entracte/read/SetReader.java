@@ -1,0 +1,106 @@
+package entracte.read;
+
+import entracte.finding.Place;
+import entracte.read.Tree.Entry;
+import entracte.read.Tree.Leaf;
+import entracte.read.Tree.Table;
+import entracte.rig.Rig;
+import entracte.setlist.SetList;
+import entracte.setlist.Song;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads a set with its rig and its patches. */
+public final class SetReader {
+  private static final String SET_FILE = "set.yaml";
+  private static final List<String> KEYS = List.of("set", "rig", "gap", "park", "songs");
+
+  private final FileName file;
+  private final Notebook notes;
+  private final SourceFiles files;
+  private final Values values;
+  private final Shapes shapes;
+
+  private SetReader(FileName file) {
+    this.file = file;
+    this.notes = new Notebook(file.wholeFile());
+    this.files = new SourceFiles(notes);
+    this.values = new Values(notes);
+    this.shapes = new Shapes(notes);
+  }
+
+  /**
+   * Reads a set.
+   *
+   * @param fileOrFolder the set's file, or the folder that holds its {@code set.yaml}
+   * @return what could be read, and every mistake; nothing in the files makes this throw
+   */
+  public static ReadSet read(Path fileOrFolder) {
+    boolean folder = java.nio.file.Files.isDirectory(fileOrFolder);
+    SetReader reader =
+        new SetReader(FileName.of(folder ? fileOrFolder.resolve(SET_FILE) : fileOrFolder));
+    Optional<SetList> set = reader.read();
+    return new ReadSet(set, reader.notes.places(), reader.notes.findings());
+  }
+
+  private Optional<SetList> read() {
+    Optional<Table> table = files.table(file, file.wholeFile(), "set");
+    if (table.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields fields = new Fields(table.get(), KEYS, notes);
+    String name = fields.title("set", file);
+    OptionalDouble gap = fields.leaf("gap").map(values::seconds).orElse(OptionalDouble.empty());
+    boolean parking = fields.leaf("park").map(this::yes).orElse(true);
+    Optional<Rig> rig = rig(fields);
+    Optional<List<Song>> songs = songs(fields, gap);
+    return rig.flatMap(r -> songs.map(s -> new SetList(name, r, s, parking)))
+        .map(set -> notes.note(set, fields.place()));
+  }
+
+  private boolean yes(Leaf leaf) {
+    boolean yes = leaf.name().equals("yes");
+    if (!yes && !leaf.name().equals("no")) {
+      notes.error(leaf.place(), Names.quote(leaf.text()) + " is neither yes nor no", "");
+    }
+    return yes;
+  }
+
+  private Optional<Rig> rig(Fields fields) {
+    if (!fields.has("rig")) {
+      notes.error(fields.place(), "this set names no rig", "Add a line rig: and the rig's file.");
+    }
+    Optional<Leaf> written = fields.leaf("rig");
+    Optional<FileName> rigFile = written.flatMap(l -> files.named(l, file));
+    Place asked = written.map(Leaf::place).orElse(fields.place());
+    return rigFile.flatMap(
+        f -> files.table(f, asked, "rig").map(t -> new RigReader(notes).read(t, f)));
+  }
+
+  /** The songs; none at all if they cannot be read, an empty list if the set has none. */
+  private Optional<List<Song>> songs(Fields fields, OptionalDouble gap) {
+    Optional<Entry> entry = fields.entry("songs");
+    if (entry.isEmpty()) {
+      return Optional.of(List.of());
+    }
+    SongReader reader = new SongReader(file, new PatchStore(files, notes), notes);
+    List<Song> songs = new ArrayList<>();
+    int number = 0;
+    for (Tree tree : shapes.items(entry.get()).map(Tree.Items::list).orElse(List.of())) {
+      number++;
+      if (tree.table().isPresent()) {
+        songs.add(reader.read(tree.table().get(), number, gap));
+      } else {
+        notes.error(
+            tree.place(),
+            "song " + number + " is names with values, not " + tree.what(),
+            "Begin it with a line song: NAME.");
+      }
+    }
+    boolean allBroken = songs.isEmpty() && (number > 0 || entry.get().value().items().isEmpty());
+    return allBroken ? Optional.empty() : Optional.of(songs);
+  }
+}

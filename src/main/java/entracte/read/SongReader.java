@@ -1,0 +1,82 @@
+package entracte.read;
+
+import entracte.read.Tree.Leaf;
+import entracte.read.Tree.Table;
+import entracte.setlist.Patch;
+import entracte.setlist.Song;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads one song of a set. */
+final class SongReader {
+  private static final List<String> KEYS =
+      List.of(
+          "song", "patch", "settings", "gap", "gear", "key", "tempo", "starts", "notes", "length");
+
+  private final Notebook notes;
+  private final Values values;
+  private final PatchStore patches;
+  private final FileName set;
+
+  SongReader(FileName set, PatchStore patches, Notebook notes) {
+    this.set = set;
+    this.patches = patches;
+    this.notes = notes;
+    this.values = new Values(notes);
+  }
+
+  /**
+   * Reads a song.
+   *
+   * @param number from 1, for a song without a name
+   * @param gap what the set says for songs that do not
+   */
+  Song read(Table table, int number, OptionalDouble gap) {
+    Fields fields = new Fields(table, KEYS, notes);
+    String name = name(fields, number);
+    Optional<Patch> patch = patch(fields, name);
+    OptionalDouble own = seconds(fields, "gap");
+    Song song =
+        new Song(
+            name,
+            patch.orElse(new Patch(name, List.of(), List.of(), List.of())),
+            // Settings of a patch that cannot be read would each be called a mistake.
+            patch.isEmpty() ? List.of() : new SettingsReader(notes).read(fields.lines("settings")),
+            own.isPresent() ? own : gap,
+            new GearCueReader(notes).read(fields.lines("gear")),
+            card(fields));
+    return notes.note(song, fields.entry("song").map(e -> e.key().place()).orElse(table.place()));
+  }
+
+  private String name(Fields fields, int number) {
+    if (!fields.has("song")) {
+      notes.error(
+          fields.place(), "song " + number + " has no name", "Begin it with a line song: NAME.");
+    }
+    return fields.leaf("song").map(Leaf::name).filter(n -> !n.isEmpty()).orElse("song " + number);
+  }
+
+  private Optional<Patch> patch(Fields fields, String name) {
+    if (!fields.has("patch")) {
+      notes.error(
+          fields.place(),
+          "the song " + Names.quote(name) + " has no patch",
+          "Add a line patch: and the patch's file.");
+    }
+    return fields.leaf("patch").flatMap(l -> patches.patch(l, set));
+  }
+
+  private OptionalDouble seconds(Fields fields, String key) {
+    return fields.leaf(key).map(values::seconds).orElse(OptionalDouble.empty());
+  }
+
+  private Song.Card card(Fields fields) {
+    return new Song.Card(
+        fields.leaf("key").map(Leaf::name),
+        fields.leaf("tempo").map(Leaf::name),
+        fields.leaf("starts").map(Leaf::name),
+        fields.text("notes"),
+        seconds(fields, "length"));
+  }
+}

@@ -1,0 +1,69 @@
+package entracte.read;
+
+import entracte.finding.Place;
+import entracte.read.Tree.Leaf;
+import entracte.read.Tree.Table;
+import java.nio.file.InvalidPathException;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the files that a file names, and reads each as the table that it ought to be. */
+final class SourceFiles {
+  /** What a file may be; the first that is among its names says which it is. */
+  private static final List<String> SORTS = List.of("set", "rig", "patch", "state");
+
+  private final FileLoader loader;
+  private final Notebook notes;
+
+  SourceFiles(Notebook notes) {
+    this.loader = new FileLoader(notes);
+    this.notes = notes;
+  }
+
+  /** The file that {@code from} names. */
+  Optional<FileName> named(Leaf written, FileName from) {
+    String text = written.text().strip();
+    try {
+      if (!text.isEmpty()) {
+        return Optional.of(from.beside(text));
+      }
+    } catch (InvalidPathException impossible) {
+      // A name with a character that no file system takes: said below.
+    }
+    notes.error(written.place(), Names.quote(text) + " cannot be the name of a file", "");
+    return Optional.empty();
+  }
+
+  /** The names and values of a file of the given sort. */
+  Optional<Table> table(FileName file, Place asked, String sort) {
+    Optional<Tree> tree = loader.load(file, asked).flatMap(text -> TreeMaker.read(text, notes));
+    if (tree.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Table> table = tree.get().table();
+    if (table.isEmpty()) {
+      notes.error(
+          tree.get().place(),
+          "a " + sort + " is names with values, not " + tree.get().what(),
+          "Begin the file with a line " + sort + ": NAME.");
+      return Optional.empty();
+    }
+    Optional<String> other = otherSort(table.get(), sort);
+    other.ifPresent(
+        found ->
+            notes.error(
+                table.get().place(),
+                "this file is a " + found + ", but a " + sort + " is wanted here",
+                "Name a file that begins with a line " + sort + ": NAME."));
+    return other.isPresent() ? Optional.empty() : table;
+  }
+
+  /** The file's first name says what it is. */
+  private static Optional<String> otherSort(Table table, String sort) {
+    return table.entries().stream()
+        .limit(1)
+        .map(Tree.Entry::name)
+        .filter(name -> SORTS.contains(name) && !name.equals(sort))
+        .findFirst();
+  }
+}

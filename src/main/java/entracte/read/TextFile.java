@@ -1,0 +1,38 @@
+package entracte.read;
+
+import entracte.finding.Place;
+import java.util.List;
+
+/** A file's text and its lines, cut where YAML cuts them. */
+final class TextFile {
+  private static final String LINE_BREAK = "\r\n|[\n\r\u0085\u2028\u2029]";
+
+  private final FileName name;
+  private final String text;
+  private final List<String> lines;
+
+  TextFile(FileName name, String text) {
+    this.name = name;
+    this.text = text;
+    this.lines = List.of(text.split(LINE_BREAK, -1));
+  }
+
+  FileName name() {
+    return name;
+  }
+
+  String text() {
+    return text;
+  }
+
+  /**
+   * A place in this file.
+   *
+   * @param line from 0
+   * @param column from 0, in code points
+   */
+  Place place(int line, int column) {
+    String lineText = line < lines.size() ? lines.get(line) : "";
+    return new Place(name.shown(), line + 1, column + 1, lineText);
+  }
+}
