@@ -3,6 +3,7 @@ package entracte.plan;
 import entracte.check.PlayableSet;
 import entracte.rig.Jumper;
 import entracte.rig.Module;
+import entracte.setlist.SetList;
 import java.util.List;
 import java.util.Map;
 
@@ -30,6 +31,11 @@ public record Plan(
     public String toString() {
       return module.name() + "." + jumper.name();
     }
+  }
+
+  /** The set as the musician wrote it. */
+  public SetList setList() {
+    return set.setList();
   }
 
   /** The moves in all changeovers; the set-up is not counted unless it happens in mid-set. */

@@ -1,0 +1,116 @@
+package entracte.cue;
+
+import entracte.plan.Action;
+import entracte.plan.PluggedCord;
+import entracte.rig.Cord;
+import entracte.rig.Module;
+import entracte.rig.Socket;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+
+/** Why a cord comes, goes or changes places. Sentences without their full stops. */
+final class CordReasons {
+  private final Course course;
+  private final boolean parking;
+
+  CordReasons(Course course, boolean parking) {
+    this.course = course;
+    this.parking = parking;
+  }
+
+  /** The song that a cord plugged before {@code to} is for. */
+  int songFor(int to, Cord cord) {
+    return course.needed(to, cord).orElse(to);
+  }
+
+  String whyPlugged(int to, Cord cord) {
+    OptionalInt needed = course.needed(to, cord);
+    if (needed.isEmpty()) {
+      return "it waits there, unheard";
+    }
+    int song = needed.getAsInt();
+    if (song == to) {
+      return wanted(song, cord);
+    }
+    return course.early(song) + quiet(to, song, cord);
+  }
+
+  String whyMoved(int to, Action.Shift shift) {
+    Cord from = shift.from().cord();
+    Cord next = shift.to().cord();
+    Optional<String> left =
+        taken(to, from, ShiftOrder.leaves(shift)).or(() -> heard(to, from.sink().module()));
+    boolean samePart = from.sink().module().equals(next.sink().module());
+    return whyPlugged(to, next)
+        + (samePart ? "" : left.map(reason -> "; where it was, " + reason).orElse(""));
+  }
+
+  String whyPulled(int to, Cord cord) {
+    return inTheWay(to, cord).orElseGet(() -> notKept(to, cord));
+  }
+
+  /** Why the coming song cannot have the cord where it is; empty if it could stay. */
+  Optional<String> inTheWay(int to, Cord cord) {
+    return Stream.of(cord.sink(), cord.source())
+        .map(socket -> taken(to, cord, socket))
+        .flatMap(Optional::stream)
+        .findFirst()
+        .or(() -> heard(to, cord.sink().module()));
+  }
+
+  private Optional<String> taken(int to, Cord cord, Socket socket) {
+    return course
+        .user(to, socket)
+        .filter(next -> !next.cord().sameJacks(cord))
+        .filter(next -> course.isRequired(to, next.cord()))
+        .map(next -> Wording.name(socket) + " is needed by " + far(next, socket));
+  }
+
+  private static String far(PluggedCord cord, Socket near) {
+    return Wording.name(Wording.otherEnd(cord, near));
+  }
+
+  private Optional<String> heard(int to, Module sink) {
+    return course.role(to, sink).map(role -> "it would be heard: " + Wording.plays(sink, role));
+  }
+
+  private String notKept(int to, Cord cord) {
+    if (!parking) {
+      return "this set parks no cords";
+    }
+    return course.neededLater(to, cord)
+        ? "the cord or its jacks are needed first"
+        : "no later song needs it";
+  }
+
+  private String wanted(int song, Cord cord) {
+    String says =
+        Wording.name(cord.sink())
+            + " is wanted by "
+            + Wording.name(cord.source())
+            + " in "
+            + course.title(song);
+    String roles =
+        Stream.of(cord.source().module(), cord.sink().module())
+            .flatMap(module -> part(song, module).stream())
+            .distinct()
+            .reduce((a, b) -> a + ", " + b)
+            .orElse("");
+    return roles.isEmpty() ? says : says + "; " + roles;
+  }
+
+  private Optional<String> part(int song, Module module) {
+    return course
+        .role(song, module)
+        .filter(role -> !role.equals(module.name()))
+        .map(role -> Wording.plays(module, role));
+  }
+
+  private String quiet(int from, int song, Cord cord) {
+    Module sink = cord.sink().module();
+    return course.idle(from, song, sink)
+        ? sink.name() + " is idle until then"
+        : "its channel of " + sink.name() + " is shut until then";
+  }
+}

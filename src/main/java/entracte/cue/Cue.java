@@ -1,0 +1,42 @@
+package entracte.cue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The way to one song, in words.
+ *
+ * @param number of the song, from 1
+ * @param setUp whether it happens before the show, with nobody waiting
+ * @param steps in the order of the hands
+ * @param seconds how long the steps take at the assumed pace
+ * @param gapSeconds the silence that the set allows; empty if it says nothing
+ * @param lookAt the settings to look at before playing
+ * @param parked the cords that wait unheard during the song
+ */
+public record Cue(
+    int number,
+    String song,
+    boolean setUp,
+    List<Step> steps,
+    double seconds,
+    OptionalDouble gapSeconds,
+    List<String> lookAt,
+    List<String> parked,
+    SongCard card) {
+  public Cue {
+    steps = List.copyOf(steps);
+    lookAt = List.copyOf(lookAt);
+    parked = List.copyOf(parked);
+  }
+
+  /** As the problem counts them: plugs, turns and flips. */
+  public int moves() {
+    return steps.stream().mapToInt(Step::moves).sum();
+  }
+
+  /** By how much the steps outlast the gap; 0 if they fit, or if there is none to fit. */
+  public double overrunSeconds() {
+    return setUp || gapSeconds.isEmpty() ? 0 : Math.max(0, seconds - gapSeconds.getAsDouble());
+  }
+}

@@ -1,0 +1,80 @@
+package entracte.cue;
+
+import entracte.plan.Changeover;
+import entracte.plan.Plan;
+import entracte.plan.SongPlan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A whole plan in words: the front door of this package.
+ *
+ * @param cautions what to mind before the set-up
+ * @param jumpers each jumper to set before the show, as a line that begins with SET
+ * @param cues the way to each song, in the order of the set; the first is the set-up, unless the
+ *     plan starts in mid-set
+ */
+public record CueSheet(
+    String set, String rig, List<String> cautions, List<String> jumpers, List<Cue> cues) {
+  public CueSheet {
+    cautions = List.copyOf(cautions);
+    jumpers = List.copyOf(jumpers);
+    cues = List.copyOf(cues);
+  }
+
+  /** Words {@code plan} for hands that move at {@code pace}. */
+  public static CueSheet of(Plan plan, Pace pace) {
+    Course course = new Course(plan);
+    CordReasons cords = new CordReasons(course, plan.setList().parking());
+    SettingReasons settings = new SettingReasons(course);
+    Tuning tuning = new Tuning();
+    List<Cue> cues = new ArrayList<>();
+    for (Changeover changeover : plan.changeovers()) {
+      SongPlan song = course.song(changeover.to());
+      List<Step> steps =
+          ChangeoverSteps.framed(
+              new ChangeoverSteps(changeover, cords, settings).moves(),
+              tuning.before(song, changeover.to()),
+              changeover.to());
+      List<String> lookAt = LastLook.before(song, course.settings(changeover.to()), changeover);
+      cues.add(cue(changeover, song, steps, pace, lookAt));
+    }
+    return new CueSheet(
+        plan.setList().name(),
+        plan.setList().rig().name(),
+        SetUpCautions.of(!plan.jumpers().isEmpty()),
+        jumpers(plan),
+        cues);
+  }
+
+  private static Cue cue(
+      Changeover changeover, SongPlan song, List<Step> steps, Pace pace, List<String> lookAt) {
+    return new Cue(
+        changeover.to() + 1,
+        song.song().name(),
+        changeover.setUp(),
+        steps,
+        steps.stream().mapToDouble(pace::seconds).sum(),
+        song.song().gapSeconds(),
+        lookAt,
+        song.parked().stream().map(Wording::both).sorted().toList(),
+        SongCard.of(song));
+  }
+
+  private static List<String> jumpers(Plan plan) {
+    Comparator<Plan.JumperIn> byPlace =
+        Comparator.comparing(jumper -> Spot.of(jumper.module()), HandOrder.SPOTS);
+    return plan.jumpers().keySet().stream()
+        .sorted(byPlace.thenComparing(jumper -> jumper.jumper().name()))
+        .map(
+            in ->
+                "SET jumper "
+                    + in.module().name()
+                    + " "
+                    + in.jumper().name()
+                    + " to "
+                    + plan.jumpers().get(in))
+        .toList();
+  }
+}

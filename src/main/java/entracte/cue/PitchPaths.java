@@ -1,0 +1,76 @@
+package entracte.cue;
+
+import entracte.plan.PluggedCord;
+import entracte.plan.SongPlan;
+import entracte.rig.Cord;
+import entracte.rig.Direction;
+import entracte.rig.Module;
+import entracte.rig.Socket;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Where the pitch of each module comes from in one song, followed back through its multiples. */
+final class PitchPaths {
+  /**
+   * One pitch input that is fed.
+   *
+   * @param cord the cord in it
+   * @param root the jack that the pitch comes from
+   * @param load how many inputs hang on that jack
+   */
+  record Path(Cord cord, Socket root, long load) {}
+
+  private final List<Cord> cords;
+  private final Map<String, Cord> intoTaps = new HashMap<>();
+  private final Map<String, Long> loads = new HashMap<>();
+
+  PitchPaths(SongPlan song) {
+    cords = song.required().stream().map(PluggedCord::cord).toList();
+    for (Cord cord : cords) {
+      if (isTap(cord.sink())) {
+        intoTaps.put(cord.sink().module().name(), cord);
+      }
+    }
+    for (Cord cord : cords) {
+      if (!isTap(cord.sink())) {
+        loads.merge(root(cord).toString(), 1L, Long::sum);
+      }
+    }
+  }
+
+  /** The fed inputs of the module that are named for pitch. */
+  List<Path> into(Module module) {
+    return cords.stream()
+        .filter(cord -> cord.sink().module().equals(module) && isPitchInput(cord.sink()))
+        .map(cord -> new Path(cord, root(cord), loads.get(root(cord).toString())))
+        .toList();
+  }
+
+  static boolean hasPitchInput(Module module) {
+    return module.sockets().stream().anyMatch(PitchPaths::isPitchInput);
+  }
+
+  private static boolean isPitchInput(Socket socket) {
+    return socket.jack().direction() == Direction.IN
+        && List.of(socket.jack().name().toLowerCase(java.util.Locale.ROOT).split("\\W+"))
+            .contains("pitch");
+  }
+
+  private static boolean isTap(Socket socket) {
+    return socket.jack().direction() == Direction.TAP;
+  }
+
+  /** Bounded by the number of cords, should a plan ever hold a ring of multiples. */
+  private Socket root(Cord cord) {
+    Socket source = cord.source();
+    for (int hops = 0; hops < cords.size() && isTap(source); hops++) {
+      Cord before = intoTaps.get(source.module().name());
+      if (before == null) {
+        return source;
+      }
+      source = before.source();
+    }
+    return source;
+  }
+}

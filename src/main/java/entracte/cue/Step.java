@@ -1,0 +1,33 @@
+package entracte.cue;
+
+import java.util.List;
+
+/**
+ * One line for the hands.
+ *
+ * @param text what to do, its verb first
+ * @param why the reason, as a sentence without its full stop; empty for the fixed steps
+ * @param moves how many moves it counts; none for levels and tuning
+ * @param reach the spots that the hands go to, in their order; empty for the main level
+ * @param forSong the song that needs it, from 0; later than the coming song if it is done early
+ * @param early whether the coming song would sound the same without it
+ */
+public record Step(
+    Verb verb, String text, String why, int moves, List<Spot> reach, int forSong, boolean early) {
+  public Step {
+    reach = List.copyOf(reach);
+    if (!text.startsWith(verb.name())) {
+      throw new IllegalArgumentException("the verb comes first: " + text);
+    }
+  }
+
+  /** Whether the hands cross from one row of modules to another. */
+  public boolean crossesRows() {
+    return reach.stream().mapToInt(Spot::row).distinct().count() > 1;
+  }
+
+  /** Whether a cord comes out of the bag or goes back to it: both of its plugs are in the step. */
+  public boolean wholeCord() {
+    return (verb == Verb.PLUG || verb == Verb.PULL) && moves == 2;
+  }
+}
