@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 /** Figures, times and lengths as a musician writes them. Each is empty if the text is none. */
 final class Amounts {
   /** Few enough digits that no figure takes long to read or runs over. */
-  private static final String FIGURE = "[+-]?\\d{1,9}(?:\\.\\d{1,9})?";
+  private static final String FIGURE = "[+-]?\\d{1,9}(?:\\.\\d{1,20})?";
 
   private static final Pattern WHOLE = Pattern.compile("[+-]?\\d{1,9}");
   private static final Pattern DECIMAL = Pattern.compile(FIGURE);
@@ -74,6 +74,13 @@ final class Amounts {
     }
     return OptionalDouble.of(
         part(spelt.group(1)) * HOUR + part(spelt.group(2)) * MINUTE + part(spelt.group(3)));
+  }
+
+  /** The text with the units that people write instead of ours put right. */
+  static String respeltTime(String text) {
+    return text.replaceAll("(?i)\\s*(?<![a-z])(?:seconds?|secs?)(?![a-z])\\.?", " s")
+        .replaceAll("(?i)\\s*(?<![a-z])(?:minutes?|mins)(?![a-z])\\.?", " min")
+        .replaceAll("(?i)\\s*(?<![a-z])(?:hours?|hrs?)(?![a-z])\\.?", " h");
   }
 
   private static double part(String figure) {

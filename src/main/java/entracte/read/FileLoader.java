@@ -36,29 +36,33 @@ final class FileLoader {
     this.notes = notes;
   }
 
-  /** The file's text; empty if there is none, which has then been noted at {@code asked}. */
-  Optional<TextFile> load(FileName name, Place asked) {
+  /** Whether there is such a file; if not, that is noted at {@code asked}. */
+  boolean isThere(FileName name, Place asked) {
     Path path = name.path();
     String quoted = Names.quote(name.shown());
     if (Files.isDirectory(path)) {
       notes.error(asked, quoted + " is a folder, not a file", "Name a file in it.");
-      return Optional.empty();
-    }
-    if (!Files.exists(path)) {
+    } else if (!Files.exists(path)) {
       absent(name, asked);
-      return Optional.empty();
-    }
-    if (!Files.isRegularFile(path)) {
+    } else if (!Files.isRegularFile(path)) {
       notes.error(asked, quoted + " is a device, not a file", "Name a text file.");
-      return Optional.empty();
     }
-    return bytes(name, asked).flatMap(bytes -> decode(name, bytes));
+    return Files.isRegularFile(path);
+  }
+
+  /** The file's text; empty if there is none, which has then been noted at {@code asked}. */
+  Optional<TextFile> load(FileName name, Place asked) {
+    return isThere(name, asked)
+        ? bytes(name, asked).flatMap(bytes -> decode(name, bytes))
+        : Optional.empty();
   }
 
   private Optional<byte[]> bytes(FileName name, Place asked) {
     String quoted = Names.quote(name.shown());
     try (InputStream in = Files.newInputStream(name.path())) {
-      byte[] bytes = in.readNBytes(LIMIT + 1);
+      // A file may grow while it is read, and some have no size until they are.
+      byte[] bytes =
+          Files.size(name.path()) > LIMIT ? new byte[LIMIT + 1] : in.readNBytes(LIMIT + 1);
       if (bytes.length <= LIMIT) {
         return Optional.of(bytes);
       }
@@ -91,8 +95,8 @@ final class FileLoader {
       boolean link = Files.isSymbolicLink(name.path());
       notes.error(
           asked,
-          quoted + (link ? " is a link that leads to itself" : " cannot be reached"),
-          link ? "" : "Look at the folders on the way to it.");
+          quoted + (link ? " is a link that leads to itself" : " cannot be the name of a file"),
+          "");
     }
   }
 

@@ -74,7 +74,7 @@ final class GearCueReader {
         l ->
             notes.error(
                 l.place(),
-                Names.quote(l.text()) + " is no bank",
+                Names.quote(l.text()) + " is not a bank",
                 "Write its high and its low byte: 0/2."));
     return Optional.empty();
   }

@@ -13,6 +13,7 @@ import entracte.rig.Position;
 import entracte.rig.Switch;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,7 +112,7 @@ final class KindReader {
     }
     notes.error(
         written.place(),
-        "a module has no " + count + " " + what,
+        "a module cannot have " + count + " " + what,
         "Their number lies from " + low + " to " + MOST_EQUAL + ".");
     return Math.max(low, Math.min(MOST_EQUAL, count));
   }
@@ -179,7 +180,7 @@ final class KindReader {
   }
 
   private List<String> positions(Entry line) {
-    Set<String> names = new java.util.LinkedHashSet<>();
+    Set<String> names = new LinkedHashSet<>();
     for (Leaf position : shapes.leaves(line)) {
       if (!names.add(position.name())) {
         notes.error(
@@ -187,6 +188,12 @@ final class KindReader {
             Names.quote(line.name()) + " has " + Names.quote(position.text()) + " twice",
             "Give each of its positions a name of its own.");
       }
+    }
+    if (names.isEmpty() && line.value().items().isPresent()) {
+      notes.error(
+          line.key().place(),
+          Names.quote(line.name()) + " has no positions",
+          "List them: [one, another].");
     }
     return List.copyOf(names);
   }

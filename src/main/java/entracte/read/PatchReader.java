@@ -73,6 +73,9 @@ final class PatchReader {
     for (Leaf kind : shapes.leaves(line)) {
       accepts.add(notes.note(kind.name(), kind.place()));
     }
+    if (line.value().items().filter(i -> i.list().isEmpty()).isPresent()) {
+      notes.error(line.key().place(), Names.quote(line.name()) + " names no kind", "");
+    }
     return notes.note(new Role(line.name(), accepts), line.key().place());
   }
 
@@ -83,6 +86,9 @@ final class PatchReader {
     for (Leaf sink : shapes.leaves(line)) {
       cut |= sink.name().equals(NONE);
       sinks.add(end(sink));
+    }
+    if (line.value().items().filter(i -> i.list().isEmpty()).isPresent()) {
+      notes.error(line.key().place(), Names.quote(line.name()) + " feeds nothing", "");
     }
     Connection connection = notes.note(new Connection(source, sinks), line.key().place());
     if (cut) {

@@ -35,6 +35,10 @@ final class PatchStore {
   }
 
   private Optional<Patch> patch(FileName file, Place asked) {
+    // Every song that names a missing file is at fault; a bad file is, once, itself.
+    if (!files.isThere(file, asked)) {
+      return Optional.empty();
+    }
     Path identity = file.identity();
     if (known.containsKey(identity)) {
       return known.get(identity);

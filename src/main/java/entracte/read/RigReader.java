@@ -40,11 +40,19 @@ final class RigReader {
     for (Entry line : fields.lines("kinds")) {
       shapes.table(line).ifPresent(t -> kinds.put(line.name(), kindReader.read(line.key(), t)));
     }
+    if (!fields.has("kinds")) {
+      notes.error(fields.place(), "this rig has no kinds", "Describe them under kinds.");
+    }
+    List<List<Module>> rows = rows(fields, kinds);
+    if (rows.isEmpty()
+        && !fields.entry("rows").filter(e -> e.value().items().isEmpty()).isPresent()) {
+      notes.error(fields.place(), "this rig has no modules", "List them under rows.");
+    }
     Rig rig =
         new Rig(
             fields.title("rig", file),
             List.copyOf(kinds.values()),
-            rows(fields, kinds),
+            rows,
             fields.entry("cords").map(this::cords).orElseGet(CordStock::unlimited),
             fields
                 .leaf("row height")
@@ -64,19 +72,27 @@ final class RigReader {
     return rows;
   }
 
-  /** A row is a list of modules; one table of them will do, since tables keep their order. */
+  /**
+   * A row is a list of modules. One table of modules, or one module, is not taken for a row: who
+   * forgets the second dash gets each module in a row of its own.
+   */
   private List<Module> row(Tree row, int number, Map<String, Kind> kinds) {
     List<Module> modules = new ArrayList<>();
     double edge = 0;
+    if (row.items().isEmpty()) {
+      notes.error(
+          row.place(),
+          "a row is a list of modules, not " + row.what(),
+          "Begin its first module with two dashes and the others below the second.");
+    }
     for (Tree part : row.items().map(Tree.Items::list).orElse(List.of(row))) {
-      if (part.table().isEmpty()) {
+      if (part.table().isEmpty() && row.items().isPresent()) {
         notes.error(
             part.place(),
             "a row lists modules, not " + part.what(),
             "Write each on a line of its own: - name: kind.");
-        continue;
       }
-      for (Entry line : part.table().get().entries()) {
+      for (Entry line : part.table().map(Table::entries).orElse(List.of())) {
         Optional<Kind> kind = shapes.leaf(line).flatMap(l -> kind(l, kinds));
         if (kind.isPresent()) {
           double centre = edge + kind.get().widthCm() / 2;
@@ -95,6 +111,9 @@ final class RigReader {
     if (known != null) {
       return Optional.of(known);
     }
+    if (kinds.isEmpty()) {
+      return Optional.empty();
+    }
     notes.error(
         written.place(),
         "there is no kind " + Names.quote(written.text()),
@@ -111,6 +130,10 @@ final class RigReader {
     TreeMap<Integer, Integer> stock = new TreeMap<>();
     for (Entry line : shapes.table(entry).map(Table::entries).orElse(List.of())) {
       values.lengthCm(line.key()).ifPresent(cm -> addCords(line, cm, stock));
+    }
+    if (entry.value().table().filter(t -> t.entries().isEmpty()).isPresent()) {
+      notes.error(
+          entry.value().place(), "no cord is listed", "Write their number, or {30 cm: 10}.");
     }
     CordStock cords = stock.isEmpty() ? CordStock.unlimited() : new CordStock(stock);
     return notes.note(cords, entry.key().place());

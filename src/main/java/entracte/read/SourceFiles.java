@@ -34,6 +34,11 @@ final class SourceFiles {
     return Optional.empty();
   }
 
+  /** Whether there is such a file; if not, that is noted at {@code asked}. */
+  boolean isThere(FileName file, Place asked) {
+    return loader.isThere(file, asked);
+  }
+
   /** The names and values of a file of the given sort. */
   Optional<Table> table(FileName file, Place asked, String sort) {
     Optional<Tree> tree = loader.load(file, asked).flatMap(text -> TreeMaker.read(text, notes));
@@ -52,8 +57,8 @@ final class SourceFiles {
     other.ifPresent(
         found ->
             notes.error(
-                table.get().place(),
-                "this file is a " + found + ", but a " + sort + " is wanted here",
+                asked,
+                Names.quote(file.shown()) + " is a " + found + ", not a " + sort,
                 "Name a file that begins with a line " + sort + ": NAME."));
     return other.isPresent() ? Optional.empty() : table;
   }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -30,6 +31,9 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class TreeMaker {
   static final int DEPTH_LIMIT = 50;
   static final int ALIAS_LIMIT = 50;
+
+  /** Control characters and halves of characters, which an escape in a quoted text can make. */
+  private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cc}\\p{Cs}&&[^\n\t]]");
 
   private final TextFile file;
   private final Notebook notes;
@@ -53,14 +57,14 @@ final class TreeMaker {
     try {
       Node root = new Yaml(limits()).compose(new StringReader(file.text()));
       if (root == null) {
-        notes.error(file.place(0, 0), "this file is empty", "");
+        notes.error(file.name().wholeFile(), "this file is empty", "");
       }
       return Optional.ofNullable(root);
     } catch (YAMLException mistake) {
       SyntaxMistake.note(mistake, file, notes);
     } catch (RuntimeException slip) {
       // SnakeYAML lets some through, such as a tag whose escapes make no valid URI.
-      notes.error(file.place(0, 0), "this file cannot be read as YAML", "");
+      notes.error(file.name().wholeFile(), "this file cannot be read as YAML", "");
     }
     return Optional.empty();
   }
@@ -104,10 +108,8 @@ final class TreeMaker {
   }
 
   private void noteTag(Node node) {
-    String tag = node.getTag().getValue();
-    if (!tag.startsWith("tag:yaml.org,2002:")) {
-      notes.error(
-          place(node), Names.quote(tag) + " means nothing here", "Write the value without it.");
+    if (!node.getTag().getValue().startsWith("tag:yaml.org,2002:")) {
+      notes.error(place(node), "a ! means nothing here", "Put the text in quotation marks.");
     }
   }
 
@@ -117,9 +119,9 @@ final class TreeMaker {
     if (node.isPlain() && (text.isEmpty() || text.equals("~"))) {
       return new Tree.Nothing(place);
     }
-    if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\t')) {
-      notes.error(place, "this text holds a control character", "Delete it.");
-      text = text.replaceAll("[\\p{Cntrl}&&[^\n\t]]", "");
+    if (UNPRINTABLE.matcher(text).find()) {
+      notes.error(place, "this text holds a character that cannot be shown", "Delete it.");
+      text = UNPRINTABLE.matcher(text).replaceAll("");
     }
     return new Leaf(text, place);
   }

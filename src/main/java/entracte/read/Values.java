@@ -21,7 +21,7 @@ final class Values {
   OptionalInt whole(Leaf leaf) {
     OptionalInt value = Amounts.whole(leaf.text());
     if (value.isEmpty()) {
-      wrong(leaf, "no whole number", "Write figures only, like 5.");
+      wrong(leaf, "not a whole number", "Write figures only, like 5.");
     }
     return value;
   }
@@ -32,7 +32,7 @@ final class Values {
     if (value.isPresent() && (value.getAsInt() < low || value.getAsInt() > high)) {
       notes.error(
           leaf.place(),
-          Names.quote(leaf.text()) + " is no number of " + what,
+          Names.quote(leaf.text()) + " is not a number of " + what,
           "It lies from " + low + " to " + high + ".");
       return OptionalInt.empty();
     }
@@ -42,19 +42,26 @@ final class Values {
   OptionalDouble figure(Leaf leaf) {
     OptionalDouble value = Amounts.decimal(leaf.text());
     if (value.isEmpty()) {
-      wrong(leaf, "no figure", "Write it like 4 or 6.5.");
+      wrong(leaf, "not a figure", "Write it like 4 or 6.5.");
     }
     return value;
   }
 
   OptionalDouble seconds(Leaf leaf) {
     OptionalDouble value = Amounts.seconds(leaf.text());
-    if (value.isEmpty()) {
-      boolean bare = Amounts.decimal(leaf.text()).isPresent();
-      wrong(
-          leaf,
-          bare ? "a time without its unit" : "no time",
-          bare ? "Write " + leaf.text().strip() + " s." : "Write it like 40 s, 2:30 or 1 min.");
+    if (value.isPresent()) {
+      return value;
+    }
+    String text = leaf.text().strip();
+    String meant = Amounts.respeltTime(text);
+    boolean known = Amounts.seconds(meant).isPresent();
+    String advice = known ? "Write " + meant + "." : "Write it like 40 s, 2:30 or 1 min.";
+    if (Amounts.decimal(text).isPresent()) {
+      wrong(leaf, "a time without its unit", "Write " + text + " s.");
+    } else if (Amounts.centimetres(text).isPresent()) {
+      wrong(leaf, "a length, not a time", advice);
+    } else {
+      wrong(leaf, "not a time", advice);
     }
     return value;
   }
@@ -63,11 +70,15 @@ final class Values {
   OptionalInt lengthCm(Leaf leaf) {
     Optional<BigDecimal> cm = Amounts.centimetres(leaf.text());
     if (cm.isEmpty()) {
-      boolean bare = Amounts.decimal(leaf.text()).isPresent();
-      wrong(
-          leaf,
-          bare ? "a length without its unit" : "no length",
-          bare ? "Write " + leaf.text().strip() + " cm." : "Write it like 30 cm or 0.9 m.");
+      String text = leaf.text().strip();
+      String advice = "Write it like 30 cm or 0.9 m.";
+      if (Amounts.decimal(text).isPresent()) {
+        wrong(leaf, "a length without its unit", "Write " + text + " cm.");
+      } else if (Amounts.seconds(text).isPresent()) {
+        wrong(leaf, "a time, not a length", advice);
+      } else {
+        wrong(leaf, "not a length", advice);
+      }
       return OptionalInt.empty();
     }
     try {
@@ -78,7 +89,7 @@ final class Values {
     } catch (ArithmeticException broken) {
       // A cord of 30.5 cm, or one around the world: said below.
     }
-    wrong(leaf, "no length of a cord", "Cords are measured in whole centimetres, from 1 up.");
+    wrong(leaf, "not the length of a cord", "Cords are measured in whole centimetres, from 1 up.");
     return OptionalInt.empty();
   }
 
@@ -94,14 +105,14 @@ final class Values {
     if (cm.isPresent() && cm.getAsDouble() > 0) {
       return cm;
     }
-    wrong(leaf, "no size", "Write it in centimetres, like 6 cm.");
+    wrong(leaf, "not a size", "Write it in centimetres, like 6 cm.");
     return OptionalDouble.empty();
   }
 
   Scale scale(Leaf leaf) {
     Optional<Amounts.Ends> ends = Amounts.ends(leaf.text());
     if (ends.isEmpty()) {
-      wrong(leaf, "no scale", "Write its lowest and highest figure like 0..10.");
+      wrong(leaf, "not a scale", "Write its lowest and highest figure like 0..10.");
       return ANY;
     }
     Optional<Scale> scale = ends.get().scale();
