@@ -1,0 +1,128 @@
+package entracte.plan;
+
+import java.util.Arrays;
+
+/**
+ * The least turns and flips, control by control. Each song wants a control within an interval or
+ * leaves it free; the fewest turns come from keeping the common part of the intervals and turning
+ * only when it becomes empty (interval piercing in sequence). From a known position before the show
+ * a turn in the set-up may save one later, or none, so both ways are weighed.
+ */
+final class ControlLedger {
+  private final int columns;
+  private final int words;
+  private final long[] wanted;
+  private final double[] low;
+  private final double[] high;
+  private final double[] start;
+  private final boolean midSet;
+
+  ControlLedger(double[] start, int columns, boolean midSet) {
+    this.start = start.clone();
+    this.columns = columns;
+    this.midSet = midSet;
+    words = Songs.words(columns);
+    wanted = new long[start.length * words];
+    low = new double[start.length * columns];
+    high = new double[start.length * columns];
+    Arrays.fill(low, Double.NaN);
+  }
+
+  void want(int control, int column, double least, double most) {
+    Songs.add(wanted, control * words, column);
+    low[control * columns + column] = least;
+    high[control * columns + column] = most;
+  }
+
+  void leave(int control, int column) {
+    Songs.drop(wanted, control * words, column);
+  }
+
+  boolean wants(int control, int column) {
+    return Songs.has(wanted, control * words, column);
+  }
+
+  double low(int control, int column) {
+    return low[control * columns + column];
+  }
+
+  double high(int control, int column) {
+    return high[control * columns + column];
+  }
+
+  /** The first column from {@code column} on that wants the control; {@code columns} if none. */
+  int next(int control, int column) {
+    return Songs.next(wanted, control * words, words, column, columns);
+  }
+
+  /** The weight of the moves of {@code control}. */
+  long cost(int control) {
+    int first = next(control, 0);
+    if (first == columns) {
+      return 0;
+    }
+    int positions = positionsFrom(control, first);
+    if (Double.isNaN(start[control])) {
+      return midSet
+          ? positions * Weights.CHANGEOVER
+          : (positions - 1) * Weights.CHANGEOVER + 1;
+    }
+    int misfit = firstMisfit(control, first);
+    long fromStart =
+        misfit == columns ? 0 : positionsFrom(control, misfit) * Weights.CHANGEOVER;
+    return midSet
+        ? fromStart
+        : Math.min(fromStart, (positions - 1) * Weights.CHANGEOVER + 1);
+  }
+
+  /** Whether, before the show, the start position is best left for the first songs. */
+  boolean keepsStart(int control) {
+    int first = next(control, 0);
+    if (first == columns || Double.isNaN(start[control])) {
+      return false;
+    }
+    int misfit = firstMisfit(control, first);
+    long fromStart =
+        misfit == columns ? 0 : positionsFrom(control, misfit) * Weights.CHANGEOVER;
+    return midSet || fromStart <= (positionsFrom(control, first) - 1) * Weights.CHANGEOVER + 1;
+  }
+
+  double start(int control) {
+    return start[control];
+  }
+
+  /** The first column that the start position does not suit. */
+  int firstMisfit(int control, int first) {
+    int t = first;
+    while (t < columns
+        && low(control, t) <= start[control]
+        && start[control] <= high(control, t)) {
+      t = next(control, t + 1);
+    }
+    return t;
+  }
+
+  /** The first column from {@code column} on that no position shares with those before. */
+  int runEnd(int control, int column) {
+    double least = Double.NEGATIVE_INFINITY;
+    double most = Double.POSITIVE_INFINITY;
+    int t = column;
+    while (t < columns) {
+      least = Math.max(least, low(control, t));
+      most = Math.min(most, high(control, t));
+      if (least > most) {
+        return t;
+      }
+      t = next(control, t + 1);
+    }
+    return columns;
+  }
+
+  private int positionsFrom(int control, int column) {
+    int positions = 0;
+    for (int t = column; t < columns; t = runEnd(control, t)) {
+      positions++;
+    }
+    return positions;
+  }
+}

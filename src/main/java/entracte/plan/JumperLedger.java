@@ -1,0 +1,54 @@
+package entracte.plan;
+
+/**
+ * Counts, for each jumper, how many songs need it at each position. A jumper has one position for
+ * the whole set, so needs for any other than the one most wanted are conflicts.
+ */
+final class JumperLedger {
+  private final int[][][] needs;
+  private int conflicts;
+
+  JumperLedger(RigIndex rig) {
+    needs = new int[rig.modules.size()][][];
+    for (int m = 0; m < needs.length; m++) {
+      needs[m] =
+          rig.modules.get(m).kind().jumpers().stream()
+              .map(j -> new int[j.positions().size()])
+              .toArray(int[][]::new);
+    }
+  }
+
+  void change(int module, int jumper, int position, int by) {
+    int[] counts = needs[module][jumper];
+    conflicts -= conflicts(counts);
+    counts[position] += by;
+    conflicts += conflicts(counts);
+  }
+
+  private static int conflicts(int[] counts) {
+    int sum = 0;
+    int most = 0;
+    for (int count : counts) {
+      sum += count;
+      most = Math.max(most, count);
+    }
+    return sum - most;
+  }
+
+  /** The needs that one position for each jumper leaves unmet. */
+  int conflicts() {
+    return conflicts;
+  }
+
+  /** The position that some song needs, or -1 if none cares. */
+  int position(int module, int jumper) {
+    int[] counts = needs[module][jumper];
+    int best = -1;
+    for (int p = 0; p < counts.length; p++) {
+      if (counts[p] > 0 && (best < 0 || counts[p] > counts[best])) {
+        best = p;
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,186 @@
+package entracte.plan;
+
+/**
+ * Keeps the three ledgers in step with a casting: puts a role of a song onto its module and takes it
+ * off again, and says which jacks and modules that touches.
+ */
+final class Layout {
+  final Problem problem;
+  final RigIndex rig;
+  final Casting casting;
+  final CordLedger cords;
+  final ControlLedger controls;
+  final JumperLedger jumpers;
+
+  /** The first use of each column; uses of one column follow each other. */
+  final int[] firstUse;
+
+  /** Cords that no length in stock can reach. */
+  private int tooFar;
+
+  Layout(Problem problem, Casting casting) {
+    this.problem = problem;
+    this.casting = casting;
+    rig = problem.rig;
+    firstUse = new int[problem.columns() + 1];
+    firstUse[1] = problem.startCords.length;
+    for (int s = 0; s < problem.songs(); s++) {
+      int most = problem.shapes.get(s).stream().mapToInt(Shape::cords).max().orElse(0);
+      firstUse[s + 2] = firstUse[s + 1] + most;
+    }
+    cords =
+        new CordLedger(
+            rig, problem.columns(), firstUse[problem.columns()], problem.parking);
+    controls =
+        new ControlLedger(problem.startPosition, problem.columns(), problem.start.midSet());
+    jumpers = new JumperLedger(rig);
+    for (int use = 0; use < problem.startCords.length; use++) {
+      cords.plug(use, 0, problem.startCords[use][0], problem.startCords[use][1]);
+    }
+    for (int s = 0; s < problem.songs(); s++) {
+      for (int role = 0; role < shape(s).roles(); role++) {
+        seat(s, role);
+      }
+      for (int cord = 0; cord < shape(s).cords(); cord++) {
+        plug(s, cord);
+      }
+    }
+  }
+
+  Shape shape(int song) {
+    return problem.shapes.get(song).get(casting.shape[song]);
+  }
+
+  int use(int song, int cord) {
+    return firstUse[song + 1] + cord;
+  }
+
+  int socket(int song, int end) {
+    Shape shape = shape(song);
+    int module = casting.module[song][shape.roleOfEnd[end]];
+    int kind = rig.kindOfModule[module];
+    int strip = physicalStrip(song, module, shape.stripOfEnd[end]);
+    return rig.firstSocketOfStrip[strip] + shape.jackOfEnd[end][kind];
+  }
+
+  private int physicalStrip(int song, int module, int strip) {
+    return strip < 0 ? rig.firstStrip[module][0] : casting.strip[song][strip];
+  }
+
+  void plug(int song, int cord) {
+    int source = socket(song, 2 * cord);
+    int sink = socket(song, 2 * cord + 1);
+    cords.plug(use(song, cord), song + 1, source, sink);
+    tooFar += isTooFar(source, sink) ? 1 : 0;
+  }
+
+  void unplug(int song, int cord) {
+    int use = use(song, cord);
+    tooFar -= isTooFar(cords.sourceOf[use], cords.sinkOf[use]) ? 1 : 0;
+    cords.unplug(use);
+  }
+
+  private boolean isTooFar(int source, int sink) {
+    return problem.lengthNeeded[rig.moduleOfSocket[source]][rig.moduleOfSocket[sink]]
+        == Problem.TOO_FAR;
+  }
+
+  /** Puts a role onto its module: the module plays, its controls and jumpers are wanted. */
+  void seat(int song, int role) {
+    int module = casting.module[song][role];
+    cords.setPlaying(module, song + 1, true);
+    wantControls(song, role, module, true);
+    needJumpers(song, role, module, 1);
+    shutStrips(song, module, true);
+  }
+
+  /** Takes a role off its module. */
+  void unseat(int song, int role) {
+    int module = casting.module[song][role];
+    shutStrips(song, module, false);
+    cords.setPlaying(module, song + 1, false);
+    wantControls(song, role, module, false);
+    needJumpers(song, role, module, -1);
+  }
+
+  private void wantControls(int song, int role, int module, boolean wanted) {
+    Shape.Wants wants = shape(song).wants;
+    if (role >= wants.ofRole().length) {
+      return;
+    }
+    int kind = rig.kindOfModule[module];
+    for (int w : wants.ofRole()[role]) {
+      int strip = physicalStrip(song, module, wants.strip()[w]);
+      int control = rig.firstControlOfStrip[strip] + wants.controlOf()[w][kind];
+      if (wanted) {
+        controls.want(control, song + 1, wants.low()[w][kind], wants.high()[w][kind]);
+      } else {
+        controls.leave(control, song + 1);
+      }
+    }
+  }
+
+  private void needJumpers(int song, int role, int module, int by) {
+    Shape.JumperWants needs = shape(song).jumpers;
+    if (role >= needs.ofRole().length) {
+      return;
+    }
+    int kind = rig.kindOfModule[module];
+    for (int n : needs.ofRole()[role]) {
+      jumpers.change(module, needs.jumperOf()[n][kind], needs.positionOf()[n][kind], by);
+    }
+  }
+
+  /** Puts into effect, or out of it, what the casting shuts in a module that plays. */
+  private void shutStrips(int song, int module, boolean shut) {
+    for (int group = 1; group < rig.firstStrip[module].length; group++) {
+      int first = rig.firstStrip[module][group];
+      if (rig.closedControls[first].length == 0) {
+        continue;
+      }
+      int count = rig.modules.get(module).kind().groups().get(group).count();
+      for (int strip = first; strip < first + count; strip++) {
+        if (casting.shut[strip][song] && !isNamed(song, strip)) {
+          setShut(song, strip, shut);
+        }
+      }
+    }
+  }
+
+  /** Whether some role of the song has the strip. */
+  boolean isNamed(int song, int strip) {
+    for (int taken : casting.strip[song]) {
+      if (taken == strip) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void setShut(int song, int strip, boolean shut) {
+    cords.setShut(strip, song + 1, shut);
+    for (int i = 0; i < rig.closedControls[strip].length; i++) {
+      int control = rig.closedControls[strip][i];
+      if (shut) {
+        double at = rig.closedValues[strip][i];
+        controls.want(control, song + 1, at, at);
+      } else {
+        controls.leave(control, song + 1);
+      }
+    }
+  }
+
+  /** Shuts or opens a channel in one song. */
+  void toggleShut(int song, int strip) {
+    boolean inEffect = cords.isPlaying(rig.moduleOfStrip[strip], song + 1) && !isNamed(song, strip);
+    casting.shut[strip][song] = !casting.shut[strip][song];
+    if (inEffect) {
+      setShut(song, strip, casting.shut[strip][song]);
+    }
+  }
+
+  /** What makes the casting impossible: jumpers wanted two ways, and cords that cannot reach. */
+  int faults() {
+    return jumpers.conflicts() + tooFar;
+  }
+}

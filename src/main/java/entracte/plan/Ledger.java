@@ -1,0 +1,236 @@
+package entracte.plan;
+
+import java.util.Arrays;
+
+/**
+ * The exact cost of a casting, kept up to date move by move. To try a change, list it in {@link
+ * #edits}; {@link #apply} makes it and tells the new cost; {@link
+ * #undo} takes it back. Only what the change can reach is worked out again: the uses before and
+ * after it in every jack it touches, and the paths of events these lie on.
+ */
+final class Ledger {
+  /** What a fault weighs, in moves: more than any detour around it. */
+  static final long FAULT = 200 * Weights.CHANGEOVER;
+
+  final Layout layout;
+  private final CordLedger cords;
+  private final PlugPaths paths;
+  private final RigIndex rig;
+  private long plugging;
+  private long turning;
+
+  private final Edits edits;
+  private final IntBag uses;
+  private final IntBag seeds;
+  private final IntBag controls;
+  private final int[] seenEvent;
+  private int round;
+  private int[] oldAddFrom = new int[64];
+  private int[] oldRemoveTo = new int[64];
+  private final long[] controlCost;
+  private long oldPlugging;
+  private long oldTurning;
+
+  Ledger(Problem problem, Casting casting) {
+    layout = new Layout(problem, casting);
+    cords = layout.cords;
+    rig = problem.rig;
+    paths = new PlugPaths(cords, problem.weights);
+    edits = new Edits(problem);
+    int all = cords.columnOf.length;
+    uses = new IntBag(all);
+    seeds = new IntBag(2 * all);
+    controls = new IntBag(rig.controls.size());
+    seenEvent = new int[2 * all];
+    controlCost = new long[rig.controls.size()];
+    for (int use = 0; use < all; use++) {
+      if (cords.sourceOf[use] != CordLedger.NOTHING) {
+        cords.findWindows(use);
+        seed(use);
+      }
+    }
+    plugging = pathCosts();
+    for (int control = 0; control < controlCost.length; control++) {
+      controlCost[control] = layout.controls.cost(control);
+      turning += controlCost[control];
+    }
+  }
+
+  /** The weight of all moves, without regard to faults and to the stock. */
+  long moves() {
+    return plugging + turning;
+  }
+
+  /** The weight of all moves and faults. */
+  long cost() {
+    return plugging + turning + FAULT * layout.faults();
+  }
+
+  Edits edits() {
+    return edits;
+  }
+
+  /** Makes the listed changes. */
+  void apply() {
+    uses.clear();
+    seeds.clear();
+    controls.clear();
+    touchAll();
+    keepWindows();
+    gatherSeeds();
+    oldPlugging = plugging;
+    oldTurning = turning;
+    plugging -= pathCosts();
+    edits.swapIn(layout);
+    for (int i = 0; i < uses.size(); i++) {
+      if (cords.sourceOf[uses.get(i)] != CordLedger.NOTHING) {
+        cords.findWindows(uses.get(i));
+      }
+    }
+    plugging += pathCosts();
+    for (int i = 0; i < controls.size(); i++) {
+      int control = controls.get(i);
+      long now = layout.controls.cost(control);
+      turning += now - controlCost[control];
+      controlCost[control] = now;
+    }
+  }
+
+  /** Keeps the changes applied last. */
+  void accept() {
+    edits.clear();
+  }
+
+  /** Takes back the changes applied last. */
+  void undo() {
+    edits.swapIn(layout);
+    for (int i = 0; i < uses.size(); i++) {
+      cords.addFrom[uses.get(i)] = oldAddFrom[i];
+      cords.removeTo[uses.get(i)] = oldRemoveTo[i];
+    }
+    for (int i = 0; i < controls.size(); i++) {
+      controlCost[controls.get(i)] = layout.controls.cost(controls.get(i));
+    }
+    plugging = oldPlugging;
+    turning = oldTurning;
+    edits.clear();
+  }
+
+  private void keepWindows() {
+    if (oldAddFrom.length < uses.size()) {
+      oldAddFrom = Arrays.copyOf(oldAddFrom, 2 * uses.size());
+      oldRemoveTo = Arrays.copyOf(oldRemoveTo, 2 * uses.size());
+    }
+    for (int i = 0; i < uses.size(); i++) {
+      oldAddFrom[i] = cords.addFrom[uses.get(i)];
+      oldRemoveTo[i] = cords.removeTo[uses.get(i)];
+    }
+  }
+
+  private void touchAll() {
+    for (int i = 0; i < edits.size(); i++) {
+      int song = edits.song(i);
+      if (edits.isToggle(i)) {
+        touchStrip(edits.strip(i), song + 1);
+        continue;
+      }
+      int role = edits.role(i);
+      touchModule(layout.casting.module[song][role], song + 1);
+      touchModule(edits.module(song, role), song + 1);
+      Shape shape = layout.shape(song);
+      for (int cord : shape.cordsOfRole[role]) {
+        touchSocket(layout.socket(song, 2 * cord), song + 1);
+        touchSocket(layout.socket(song, 2 * cord + 1), song + 1);
+        touchSocket(edits.socket(layout, song, 2 * cord), song + 1);
+        touchSocket(edits.socket(layout, song, 2 * cord + 1), song + 1);
+      }
+    }
+  }
+
+  private void touchModule(int module, int column) {
+    int[] groups = rig.firstStrip[module];
+    int first = rig.firstSocketOfStrip[groups[0]];
+    int strips = module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
+    int end = rig.firstSocketOfStrip[strips];
+    for (int socket = first; socket < end; socket++) {
+      if (!rig.outSocket[socket]) {
+        touchSocket(socket, column);
+      }
+    }
+    for (int c = rig.firstControlOfStrip[groups[0]]; c < rig.firstControlOfStrip[strips]; c++) {
+      controls.add(c);
+    }
+  }
+
+  private void touchStrip(int strip, int column) {
+    for (int s = rig.firstSocketOfStrip[strip]; s < rig.firstSocketOfStrip[strip + 1]; s++) {
+      touchSocket(s, column);
+    }
+    for (int control : rig.closedControls[strip]) {
+      controls.add(control);
+    }
+  }
+
+  private void touchSocket(int socket, int column) {
+    touchUse(cords.previousUse(socket, column));
+    touchUse(cords.use(socket, column));
+    touchUse(cords.nextUse(socket, column));
+  }
+
+  private void touchUse(int use) {
+    if (use != CordLedger.NOTHING) {
+      uses.add(use);
+    }
+  }
+
+  /** The uses touched and all that could be joined to them on a path, before or after. */
+  private void gatherSeeds() {
+    for (int i = 0; i < uses.size(); i++) {
+      int use = uses.get(i);
+      seed(use);
+      seedNeighbours(cords.sourceOf[use], cords.columnOf[use]);
+      seedNeighbours(cords.sinkOf[use], cords.columnOf[use]);
+    }
+  }
+
+  private void seedNeighbours(int socket, int column) {
+    int before = cords.previousUse(socket, column);
+    if (before != CordLedger.NOTHING) {
+      seed(before);
+    }
+    int after = cords.nextUse(socket, column);
+    if (after != CordLedger.NOTHING) {
+      seed(after);
+    }
+  }
+
+  private void seed(int use) {
+    seeds.add(PlugPaths.removal(use));
+    seeds.add(PlugPaths.addition(use));
+  }
+
+  /**
+   * What all paths through a seed cost. The events on them become seeds as well: should a change
+   * tear a path apart, its pieces are all found again.
+   */
+  private long pathCosts() {
+    round++;
+    long sum = 0;
+    for (int i = 0; i < seeds.size(); i++) {
+      sum += pathCost(seeds.get(i));
+    }
+    return sum;
+  }
+
+  private long pathCost(int event) {
+    if (seenEvent[event] == round || !paths.happens(event)) {
+      return 0;
+    }
+    int length = paths.walk(event);
+    for (int i = 0; i < length; i++) {
+      seenEvent[paths.event(i)] = round;
+      seeds.add(paths.event(i));
+    }
+    return paths.cost();
+  }
+}

@@ -1,0 +1,82 @@
+package entracte.plan;
+
+import entracte.check.Part;
+import entracte.check.PlayableSet;
+import entracte.rig.Cord;
+import entracte.rig.RigState;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** One planning problem as numbers: the rig, the shapes of every song, and the start state. */
+final class Problem {
+  static final int TOO_FAR = -1;
+
+  final PlayableSet set;
+  final Start start;
+  final RigIndex rig;
+  final Weights weights;
+  final boolean parking;
+
+  /** The ways each song can be laid out; the first song is song 0. */
+  final List<List<Shape>> shapes = new ArrayList<>();
+
+  /** The cords of the start state, as pairs of sockets. */
+  final int[][] startCords;
+
+  /** Where each control stands at the start; NaN if that is unknown. */
+  final double[] startPosition;
+
+  /** The length a cord between two modules needs, or {@link #TOO_FAR}. */
+  final int[][] lengthNeeded;
+
+  Problem(PlayableSet set, Start start) {
+    this.set = set;
+    this.start = start;
+    rig = new RigIndex(set.setList().rig());
+    weights = Weights.of(start);
+    parking = set.setList().parking();
+    Chains chains = new Chains(rig);
+    for (Part part : set.parts()) {
+      shapes.add(
+          chains.choicesFor(part).stream().map(c -> ShapeBuilder.build(rig, part, c)).toList());
+    }
+    RigState state = start.state();
+    startCords = state.cords().stream().map(this::sockets).toArray(int[][]::new);
+    startPosition = new double[rig.controls.size()];
+    Arrays.fill(startPosition, Double.NaN);
+    state
+        .positions()
+        .forEach(
+            (control, position) -> {
+              int c = rig.indexOf(control);
+              startPosition[c] = rig.value(c, position);
+            });
+    lengthNeeded = lengths();
+  }
+
+  private int[] sockets(Cord cord) {
+    return new int[] {rig.indexOf(cord.source()), rig.indexOf(cord.sink())};
+  }
+
+  private int[][] lengths() {
+    int[][] needed = new int[rig.modules.size()][rig.modules.size()];
+    for (int a = 0; a < needed.length; a++) {
+      for (int b = 0; b < needed.length; b++) {
+        OptionalInt cm = rig.rig.cordLengthCm(rig.modules.get(a), rig.modules.get(b));
+        needed[a][b] = cm.orElse(TOO_FAR);
+      }
+    }
+    return needed;
+  }
+
+  int songs() {
+    return shapes.size();
+  }
+
+  /** The start state and the songs. */
+  int columns() {
+    return shapes.size() + 1;
+  }
+}
