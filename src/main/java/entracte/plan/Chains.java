@@ -20,7 +20,7 @@ final class Chains {
   /** More choices than any real rig has; beyond, the search would drown. */
   private static final int MOST_CHOICES = 64;
 
-  private final Map<Kind, Integer> stock = new TreeMap<>(Comparator.comparing(Kind::name));
+  private final TreeMap<Kind, Integer> stock = new TreeMap<>(Comparator.comparing(Kind::name));
 
   Chains(RigIndex rig) {
     rig.modules.stream()

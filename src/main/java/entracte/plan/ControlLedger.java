@@ -14,6 +14,7 @@ final class ControlLedger {
   private final long[] wanted;
   private final double[] low;
   private final double[] high;
+  private final double[] nominal;
   private final double[] start;
   private final boolean midSet;
 
@@ -25,11 +26,13 @@ final class ControlLedger {
     wanted = new long[start.length * words];
     low = new double[start.length * columns];
     high = new double[start.length * columns];
+    nominal = new double[start.length * columns];
     Arrays.fill(low, Double.NaN);
   }
 
-  void want(int control, int column, double least, double most) {
+  void want(int control, int column, double least, double most, double written) {
     Songs.add(wanted, control * words, column);
+    nominal[control * columns + column] = written;
     low[control * columns + column] = least;
     high[control * columns + column] = most;
   }
@@ -44,6 +47,10 @@ final class ControlLedger {
 
   double low(int control, int column) {
     return low[control * columns + column];
+  }
+
+  double nominal(int control, int column) {
+    return nominal[control * columns + column];
   }
 
   double high(int control, int column) {

@@ -113,7 +113,12 @@ final class Layout {
       int strip = physicalStrip(song, module, wants.strip()[w]);
       int control = rig.firstControlOfStrip[strip] + wants.controlOf()[w][kind];
       if (wanted) {
-        controls.want(control, song + 1, wants.low()[w][kind], wants.high()[w][kind]);
+        controls.want(
+            control,
+            song + 1,
+            wants.low()[w][kind],
+            wants.high()[w][kind],
+            wants.nominal()[w][kind]);
       } else {
         controls.leave(control, song + 1);
       }
@@ -163,7 +168,7 @@ final class Layout {
       int control = rig.closedControls[strip][i];
       if (shut) {
         double at = rig.closedValues[strip][i];
-        controls.want(control, song + 1, at, at);
+        controls.want(control, song + 1, at, at, at);
       } else {
         controls.leave(control, song + 1);
       }

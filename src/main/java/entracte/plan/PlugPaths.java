@@ -29,10 +29,14 @@ final class PlugPaths {
   private long[] nextApart;
   private long[] nextPaired;
 
+  /** The time an event is held at, or 0. */
+  private final int[] fixed;
+
   PlugPaths(CordLedger cords, Weights weights) {
     this.cords = cords;
     this.weights = weights;
     path = new int[2 * cords.columnOf.length];
+    fixed = new int[path.length];
     apart = new long[cords.columns + 1];
     paired = new long[cords.columns + 1];
     nextApart = new long[cords.columns + 1];
@@ -63,12 +67,27 @@ final class PlugPaths {
         && (isAddition(event) ? cords.addFrom[use] : cords.removeTo[use]) != 0;
   }
 
+  /** Holds an event at a time until {@link #release}; a path once found stays as it is. */
+  void fix(int event, int t) {
+    fixed[event] = t;
+  }
+
+  void release(int event) {
+    fixed[event] = 0;
+  }
+
   int earliest(int event) {
+    if (fixed[event] != 0) {
+      return fixed[event];
+    }
     int use = useOf(event);
     return isAddition(event) ? cords.addFrom[use] : cords.columnOf[use] + 1;
   }
 
   int latest(int event) {
+    if (fixed[event] != 0) {
+      return fixed[event];
+    }
     int use = useOf(event);
     return isAddition(event) ? cords.columnOf[use] : cords.removeTo[use];
   }

@@ -85,7 +85,7 @@ final class Shape {
       int[][] controlOf,
       double[][] low,
       double[][] high,
-      double[] nominal,
+      double[][] nominal,
       int[][] ofRole) {}
 
   /**

@@ -216,7 +216,7 @@ final class ShapeBuilder {
     private final int[][] controlOf = new int[count][rig.kinds.size()];
     private final double[][] low = new double[count][rig.kinds.size()];
     private final double[][] high = new double[count][rig.kinds.size()];
-    private final double[] nominal = new double[count];
+    private final double[][] nominal = new double[count][rig.kinds.size()];
 
     Shape.Wants build() {
       for (int w = 0; w < count; w++) {
@@ -243,6 +243,7 @@ final class ShapeBuilder {
           controlOf[w][k] = group.knobs().size() + group.switches().indexOf(it);
           low[w][k] = it.positions().indexOf(toggle.position());
           high[w][k] = low[w][k];
+          nominal[w][k] = low[w][k];
         });
       }
     }
@@ -251,7 +252,7 @@ final class ShapeBuilder {
       controlOf[w][k] = place;
       low[w][k] = Math.max(scale.low(), interval.low());
       high[w][k] = Math.min(scale.high(), interval.high());
-      nominal[w] = interval.nominal();
+      nominal[w][k] = Math.min(high[w][k], Math.max(low[w][k], interval.nominal()));
     }
   }
 }

@@ -1,0 +1,253 @@
+package entracte.plan;
+
+import java.util.SplittableRandom;
+
+/**
+ * Proposes changes to a casting, all of them its own opposite:
+ *
+ * <ul>
+ *   <li>two modules exchange what they play, in one song or in a run of songs;
+ *   <li>two equal strips of a module exchange what they serve, likewise;
+ *   <li>a channel is shut or opened in the songs that leave it alone.
+ * </ul>
+ *
+ * <p>Runs of songs matter: two lives that cross over at one song are joined better by exchanging
+ * all that follows than by a detour through every song.
+ */
+final class Moves {
+  private final Problem problem;
+  private final RigIndex rig;
+  private final Ledger ledger;
+  private final Casting casting;
+  private final SplittableRandom random;
+  private final int[][] freeRoles;
+  private final int[][] equalStrips;
+  private final int[] shuttable;
+  private int from;
+  private int to;
+
+  Moves(Problem problem, Ledger ledger, SplittableRandom random) {
+    this.problem = problem;
+    this.ledger = ledger;
+    this.random = random;
+    rig = problem.rig;
+    casting = ledger.layout.casting;
+    MoveTables tables = new MoveTables(problem, casting);
+    freeRoles = tables.freeRoles();
+    equalStrips = tables.equalStrips();
+    shuttable = problem.parking ? tables.shuttable() : new int[0];
+  }
+
+  /** Whether there is anything to choose. */
+  boolean any() {
+    return hasFreeRoles() || equalStrips.length > 0 || shuttable.length > 0;
+  }
+
+  private boolean hasFreeRoles() {
+    for (int[] roles : freeRoles) {
+      if (roles.length > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Lists a random change in the ledger's edits; false if the throw came to nothing. */
+  boolean propose() {
+    int dice = random.nextInt(10);
+    if (dice < 6) {
+      return exchangeModules();
+    }
+    if (dice < 9 || shuttable.length == 0) {
+      return exchangeStrips();
+    }
+    return toggle();
+  }
+
+  private boolean exchangeModules() {
+    int song = random.nextInt(problem.songs());
+    if (freeRoles[song].length == 0) {
+      return false;
+    }
+    int role = freeRoles[song][random.nextInt(freeRoles[song].length)];
+    int[] candidates = shape(song).candidates[role];
+    int a = casting.module[song][role];
+    int b = candidates[random.nextInt(candidates.length)];
+    if (a == b || !fits(song, a, b)) {
+      return false;
+    }
+    chooseRun(song);
+    for (int s = from; s < to; s++) {
+      if (fits(s, a, b)) {
+        exchange(s, a, b);
+      } else if (s > song) {
+        break;
+      }
+    }
+    return true;
+  }
+
+  /** A run of songs that holds {@code song}: mostly it alone, at times to either end or both. */
+  private void chooseRun(int song) {
+    from = song;
+    to = song + 1;
+    int dice = random.nextInt(8);
+    if (dice == 0 || dice == 2) {
+      from = 0;
+    }
+    if (dice == 1 || dice == 2) {
+      to = problem.songs();
+    }
+    if (dice == 3) {
+      from = Math.max(0, song - random.nextInt(3));
+      to = Math.min(problem.songs(), song + 1 + random.nextInt(3));
+    }
+  }
+
+  private Shape shape(int song) {
+    return problem.shapes.get(song).get(casting.shape[song]);
+  }
+
+  private int roleOn(int song, int module) {
+    int[] modules = casting.module[song];
+    for (int role = 0; role < modules.length; role++) {
+      if (modules[role] == module) {
+        return role;
+      }
+    }
+    return -1;
+  }
+
+  private boolean fits(int song, int a, int b) {
+    return mayPlay(song, roleOn(song, a), b) && mayPlay(song, roleOn(song, b), a);
+  }
+
+  private boolean mayPlay(int song, int role, int module) {
+    if (role < 0) {
+      return true;
+    }
+    for (int candidate : shape(song).candidates[role]) {
+      if (candidate == module) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void exchange(int song, int a, int b) {
+    int roleA = roleOn(song, a);
+    int roleB = roleOn(song, b);
+    moveRole(song, roleA, b);
+    moveRole(song, roleB, a);
+    if (rig.kindOfModule[a] == rig.kindOfModule[b]) {
+      int strips = (a + 1 < rig.firstStrip.length ? rig.firstStrip[a + 1][0] : rig.strips())
+          - rig.firstStrip[a][0];
+      for (int i = 0; i < strips; i++) {
+        exchangeShut(song, rig.firstStrip[a][0] + i, rig.firstStrip[b][0] + i);
+      }
+    }
+  }
+
+  private void moveRole(int song, int role, int module) {
+    if (role < 0) {
+      return;
+    }
+    Edits edits = ledger.edits();
+    Shape shape = shape(song);
+    int old = casting.module[song][role];
+    edits.recast(casting, song, role, module);
+    if (rig.kindOfModule[old] == rig.kindOfModule[module]) {
+      int shift = rig.firstStrip[module][0] - rig.firstStrip[old][0];
+      for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
+        edits.takeStrip(song, q, casting.strip[song][q] + shift);
+      }
+    } else {
+      int[] physical = new int[shape.strips.size()];
+      StripChoice.lowest(rig, shape, role, module, physical);
+      for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
+        edits.takeStrip(song, q, physical[q]);
+      }
+    }
+  }
+
+  private void exchangeShut(int song, int a, int b) {
+    if (casting.shut[a][song] != casting.shut[b][song]) {
+      ledger.edits().toggle(song, a);
+      ledger.edits().toggle(song, b);
+    }
+  }
+
+  private boolean exchangeStrips() {
+    if (equalStrips.length == 0) {
+      return false;
+    }
+    int[] group = equalStrips[random.nextInt(equalStrips.length)];
+    int a = group[random.nextInt(group.length)];
+    int b = group[random.nextInt(group.length)];
+    if (a == b) {
+      return false;
+    }
+    chooseRun(random.nextInt(problem.songs()));
+    boolean any = false;
+    for (int s = from; s < to; s++) {
+      any |= exchangeStrips(s, a, b);
+    }
+    return any;
+  }
+
+  private boolean exchangeStrips(int song, int a, int b) {
+    int role = roleOn(song, rig.moduleOfStrip[a]);
+    if (role < 0) {
+      return false;
+    }
+    Shape shape = shape(song);
+    int stripA = -1;
+    int stripB = -1;
+    for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
+      int physical = casting.strip[song][q];
+      if ((physical == a || physical == b) && shape.strips.get(q).number() > 0) {
+        return false;
+      }
+      stripA = physical == a ? q : stripA;
+      stripB = physical == b ? q : stripB;
+    }
+    if (stripA < 0 && stripB < 0) {
+      return false;
+    }
+    Edits edits = ledger.edits();
+    edits.recast(casting, song, role, casting.module[song][role]);
+    if (stripA >= 0) {
+      edits.takeStrip(song, stripA, b);
+    }
+    if (stripB >= 0) {
+      edits.takeStrip(song, stripB, a);
+    }
+    exchangeShut(song, a, b);
+    return true;
+  }
+
+  /** Shuts or opens a channel in one song, or from its last use to its next. */
+  private boolean toggle() {
+    int strip = shuttable[random.nextInt(shuttable.length)];
+    int song = random.nextInt(problem.songs());
+    if (ledger.layout.isNamed(song, strip)) {
+      return false;
+    }
+    int first = song;
+    int end = song + 1;
+    int dice = random.nextInt(4);
+    while (dice < 3 && first > 0 && !ledger.layout.isNamed(first - 1, strip)) {
+      first--;
+    }
+    while (dice < 3 && end < problem.songs() && !ledger.layout.isNamed(end, strip)) {
+      end++;
+    }
+    boolean now = casting.shut[strip][song];
+    for (int s = first; s < end; s++) {
+      if (casting.shut[strip][s] == now) {
+        ledger.edits().toggle(s, strip);
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,52 @@
+package entracte.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Where every cord is in every column, once the times of its coming and going are settled. */
+final class Stays {
+  final List<Stay> all = new ArrayList<>();
+
+  /** The stay that a stay's cord moves on to with one plug, or -1. */
+  final int[] shiftsTo;
+
+  private final CordLedger cords;
+
+  Stays(CordLedger cords, PlugSchedule schedule) {
+    this.cords = cords;
+    int[] stayAddedBy = new int[2 * cords.columnOf.length];
+    Arrays.fill(stayAddedBy, CordLedger.NOTHING);
+    List<Integer> removals = new ArrayList<>();
+    for (int use = 0; use < cords.columnOf.length; use++) {
+      boolean begins =
+          cords.sourceOf[use] != CordLedger.NOTHING
+              && (cords.addFrom[use] != 0 || cords.columnOf[use] == 0);
+      if (begins) {
+        stayAddedBy[PlugPaths.addition(use)] = all.size();
+        removals.add(follow(use, schedule));
+      }
+    }
+    shiftsTo = new int[all.size()];
+    for (int stay = 0; stay < shiftsTo.length; stay++) {
+      int removal = removals.get(stay);
+      int addition = removal < 0 ? CordLedger.NOTHING : schedule.partner[removal];
+      shiftsTo[stay] = addition < 0 ? CordLedger.NOTHING : stayAddedBy[addition];
+    }
+  }
+
+  /** Adds the stay that begins with a use; returns the event that ends it, or -1. */
+  private int follow(int first, PlugSchedule schedule) {
+    List<Integer> uses = new ArrayList<>(List.of(first));
+    int use = first;
+    while (cords.isKept(use)) {
+      use = cords.nextUse(cords.sourceOf[use], cords.columnOf[use]);
+      uses.add(use);
+    }
+    int begins = cords.columnOf[first] == 0 ? 0 : schedule.time[PlugPaths.addition(first)];
+    int removal = PlugPaths.removal(use);
+    boolean ends = cords.removeTo[use] != 0;
+    all.add(new Stay(begins, ends ? schedule.time[removal] - 1 : cords.columns - 1, uses));
+    return ends ? removal : CordLedger.NOTHING;
+  }
+}
