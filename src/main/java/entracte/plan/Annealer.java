@@ -6,7 +6,8 @@ import java.util.function.BooleanSupplier;
 /**
  * Improves a casting by simulated annealing (Kirkpatrick, Gelatt and Vecchi 1983): a change that
  * costs d more is accepted with probability exp(-d/T), while T falls geometrically. It promises
- * nothing, but every cost it sees is exact. The same seed and number of steps give the same casting.
+ * nothing, but every cost it sees is exact. The same seed and number of steps give the same
+ * casting.
  */
 final class Annealer {
   private static final double HOT = 2.5;
@@ -14,6 +15,7 @@ final class Annealer {
   private static final int CLOCK_EVERY = 256;
 
   private final Problem problem;
+  private final Stock stock;
   private final SplittableRandom random;
 
   /** The best casting seen and its cost. */
@@ -21,11 +23,12 @@ final class Annealer {
 
   private long bestCost;
 
-  Annealer(Problem problem, Casting start, long seed) {
+  Annealer(Problem problem, Casting start, Stock stock, long seed) {
     this.problem = problem;
+    this.stock = stock;
     random = new SplittableRandom(seed);
     best = start;
-    bestCost = new Ledger(problem, start.copy()).cost();
+    bestCost = new Ledger(problem, start.copy(), stock).cost();
   }
 
   Casting best() {
@@ -43,7 +46,7 @@ final class Annealer {
    * @return the steps taken
    */
   long anneal(long steps, double heat, BooleanSupplier stop) {
-    Ledger ledger = new Ledger(problem, best.copy());
+    Ledger ledger = new Ledger(problem, best.copy(), stock);
     Moves moves = new Moves(problem, ledger, random);
     if (!moves.any()) {
       return 0;

@@ -70,16 +70,11 @@ final class ControlLedger {
     }
     int positions = positionsFrom(control, first);
     if (Double.isNaN(start[control])) {
-      return midSet
-          ? positions * Weights.CHANGEOVER
-          : (positions - 1) * Weights.CHANGEOVER + 1;
+      return midSet ? positions * Weights.CHANGEOVER : (positions - 1) * Weights.CHANGEOVER + 1;
     }
     int misfit = firstMisfit(control, first);
-    long fromStart =
-        misfit == columns ? 0 : positionsFrom(control, misfit) * Weights.CHANGEOVER;
-    return midSet
-        ? fromStart
-        : Math.min(fromStart, (positions - 1) * Weights.CHANGEOVER + 1);
+    long fromStart = misfit == columns ? 0 : positionsFrom(control, misfit) * Weights.CHANGEOVER;
+    return midSet ? fromStart : Math.min(fromStart, (positions - 1) * Weights.CHANGEOVER + 1);
   }
 
   /** Whether, before the show, the start position is best left for the first songs. */
@@ -89,8 +84,7 @@ final class ControlLedger {
       return false;
     }
     int misfit = firstMisfit(control, first);
-    long fromStart =
-        misfit == columns ? 0 : positionsFrom(control, misfit) * Weights.CHANGEOVER;
+    long fromStart = misfit == columns ? 0 : positionsFrom(control, misfit) * Weights.CHANGEOVER;
     return midSet || fromStart <= (positionsFrom(control, first) - 1) * Weights.CHANGEOVER + 1;
   }
 
@@ -101,9 +95,7 @@ final class ControlLedger {
   /** The first column that the start position does not suit. */
   int firstMisfit(int control, int first) {
     int t = first;
-    while (t < columns
-        && low(control, t) <= start[control]
-        && start[control] <= high(control, t)) {
+    while (t < columns && low(control, t) <= start[control] && start[control] <= high(control, t)) {
       t = next(control, t + 1);
     }
     return t;

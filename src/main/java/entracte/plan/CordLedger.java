@@ -139,7 +139,7 @@ final class CordLedger {
   }
 
   /** The first column after {@code column} in which no cord may wait at {@code socket}. */
-  private int nextBlocked(int socket, int column) {
+  int nextBlocked(int socket, int column) {
     if (!parking) {
       return column + 1;
     }
@@ -159,7 +159,7 @@ final class CordLedger {
   }
 
   /** The last column before {@code column} in which no cord may wait at {@code socket}. */
-  private int previousBlocked(int socket, int column) {
+  int previousBlocked(int socket, int column) {
     int to = column - 1;
     if (!parking || to < 0) {
       return to;
@@ -176,6 +176,11 @@ final class CordLedger {
       }
     }
     return NOTHING;
+  }
+
+  /** Whether a cord may wait at {@code socket} in a column that does not need it. */
+  boolean mayWait(int socket, int column) {
+    return nextBlocked(socket, column - 1) != column;
   }
 
   boolean sameJacks(int use, int other) {

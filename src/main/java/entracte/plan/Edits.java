@@ -43,7 +43,9 @@ final class Edits {
     mostCordsPerSong = Math.max(1, mostCords);
   }
 
-  /** Lists a role of a song; its strips are taken over from the casting until {@link #takeStrip}. */
+  /**
+   * Lists a role of a song; its strips are taken over from the casting until {@link #takeStrip}.
+   */
   void recast(Casting casting, int song, int role, int newModule) {
     Shape shape = problem.shapes.get(song).get(casting.shape[song]);
     if (!recast[song][role]) {

@@ -1,8 +1,8 @@
 package entracte.plan;
 
 /**
- * Keeps the three ledgers in step with a casting: puts a role of a song onto its module and takes it
- * off again, and says which jacks and modules that touches.
+ * Keeps the three ledgers in step with a casting: puts a role of a song onto its module and takes
+ * it off again, and says which jacks and modules that touches.
  */
 final class Layout {
   final Problem problem;
@@ -28,11 +28,8 @@ final class Layout {
       int most = problem.shapes.get(s).stream().mapToInt(Shape::cords).max().orElse(0);
       firstUse[s + 2] = firstUse[s + 1] + most;
     }
-    cords =
-        new CordLedger(
-            rig, problem.columns(), firstUse[problem.columns()], problem.parking);
-    controls =
-        new ControlLedger(problem.startPosition, problem.columns(), problem.start.midSet());
+    cords = new CordLedger(rig, problem.columns(), firstUse[problem.columns()], problem.parking);
+    controls = new ControlLedger(problem.startPosition, problem.columns(), problem.start.midSet());
     jumpers = new JumperLedger(rig);
     for (int use = 0; use < problem.startCords.length; use++) {
       cords.plug(use, 0, problem.startCords[use][0], problem.startCords[use][1]);

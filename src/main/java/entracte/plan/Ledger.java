@@ -1,12 +1,13 @@
 package entracte.plan;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The exact cost of a casting, kept up to date move by move. To try a change, list it in {@link
- * #edits}; {@link #apply} makes it and tells the new cost; {@link
- * #undo} takes it back. Only what the change can reach is worked out again: the uses before and
- * after it in every jack it touches, and the paths of events these lie on.
+ * #edits}; {@link #apply} makes it and tells the new cost; {@link #undo} takes it back. Only what
+ * the change can reach is worked out again: the uses before and after it in every jack it touches,
+ * and the paths of events these lie on.
  */
 final class Ledger {
   /** What a fault weighs, in moves: more than any detour around it. */
@@ -15,6 +16,10 @@ final class Ledger {
   final Layout layout;
   private final CordLedger cords;
   private final PlugPaths paths;
+
+  /** Plays the changeovers where the stock is tight. */
+  private final Optional<BagRule> bag;
+
   private final RigIndex rig;
   private long plugging;
   private long turning;
@@ -31,7 +36,7 @@ final class Ledger {
   private long oldPlugging;
   private long oldTurning;
 
-  Ledger(Problem problem, Casting casting) {
+  Ledger(Problem problem, Casting casting, Stock stock) {
     layout = new Layout(problem, casting);
     cords = layout.cords;
     rig = problem.rig;
@@ -43,13 +48,14 @@ final class Ledger {
     controls = new IntBag(rig.controls.size());
     seenEvent = new int[2 * all];
     controlCost = new long[rig.controls.size()];
+    bag = stock == Stock.TIGHT ? Optional.of(new BagRule(problem, cords)) : Optional.empty();
     for (int use = 0; use < all; use++) {
       if (cords.sourceOf[use] != CordLedger.NOTHING) {
         cords.findWindows(use);
         seed(use);
       }
     }
-    plugging = pathCosts();
+    plugging = bag.isPresent() ? bag.get().play(layout.firstUse) : pathCosts();
     for (int control = 0; control < controlCost.length; control++) {
       controlCost[control] = layout.controls.cost(control);
       turning += controlCost[control];
@@ -76,10 +82,25 @@ final class Ledger {
     seeds.clear();
     controls.clear();
     touchAll();
-    keepWindows();
-    gatherSeeds();
     oldPlugging = plugging;
     oldTurning = turning;
+    if (bag.isPresent()) {
+      edits.swapIn(layout);
+      plugging = bag.get().play(layout.firstUse);
+    } else {
+      replug();
+    }
+    for (int i = 0; i < controls.size(); i++) {
+      int control = controls.get(i);
+      long now = layout.controls.cost(control);
+      turning += now - controlCost[control];
+      controlCost[control] = now;
+    }
+  }
+
+  private void replug() {
+    keepWindows();
+    gatherSeeds();
     plugging -= pathCosts();
     edits.swapIn(layout);
     for (int i = 0; i < uses.size(); i++) {
@@ -88,12 +109,6 @@ final class Ledger {
       }
     }
     plugging += pathCosts();
-    for (int i = 0; i < controls.size(); i++) {
-      int control = controls.get(i);
-      long now = layout.controls.cost(control);
-      turning += now - controlCost[control];
-      controlCost[control] = now;
-    }
   }
 
   /** Keeps the changes applied last. */
@@ -104,7 +119,7 @@ final class Ledger {
   /** Takes back the changes applied last. */
   void undo() {
     edits.swapIn(layout);
-    for (int i = 0; i < uses.size(); i++) {
+    for (int i = 0; i < uses.size() && bag.isEmpty(); i++) {
       cords.addFrom[uses.get(i)] = oldAddFrom[i];
       cords.removeTo[uses.get(i)] = oldRemoveTo[i];
     }

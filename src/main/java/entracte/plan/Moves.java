@@ -140,8 +140,9 @@ final class Moves {
     moveRole(song, roleA, b);
     moveRole(song, roleB, a);
     if (rig.kindOfModule[a] == rig.kindOfModule[b]) {
-      int strips = (a + 1 < rig.firstStrip.length ? rig.firstStrip[a + 1][0] : rig.strips())
-          - rig.firstStrip[a][0];
+      int strips =
+          (a + 1 < rig.firstStrip.length ? rig.firstStrip[a + 1][0] : rig.strips())
+              - rig.firstStrip[a][0];
       for (int i = 0; i < strips; i++) {
         exchangeShut(song, rig.firstStrip[a][0] + i, rig.firstStrip[b][0] + i);
       }

@@ -65,8 +65,7 @@ final class PlanMaker {
         at.put(rig.controls.get(c), rig.position(c, positions[c][column]));
       }
     }
-    return new SongPlan(
-        problem.set.parts().get(song).song(), casting(song), required, parked, at);
+    return new SongPlan(problem.set.parts().get(song).song(), casting(song), required, parked, at);
   }
 
   private PluggedCord plugged(int stay, int column) {
@@ -122,8 +121,7 @@ final class PlanMaker {
   private Action shift(int stay, int next, int column) {
     PluggedCord from = plugged(stay, column - 1);
     PluggedCord to = plugged(next, column);
-    Socket stays =
-        to.cord().uses(from.cord().source()) ? from.cord().source() : from.cord().sink();
+    Socket stays = to.cord().uses(from.cord().source()) ? from.cord().source() : from.cord().sink();
     return new Action.Shift(from, to, stays);
   }
 
@@ -138,9 +136,7 @@ final class PlanMaker {
     Control control = rig.controls.get(c);
     Position to = rig.position(c, after);
     return Optional.of(
-        control.isKnob()
-            ? new Action.Turn(control, from, to)
-            : new Action.Flip(control, from, to));
+        control.isKnob() ? new Action.Turn(control, from, to) : new Action.Flip(control, from, to));
   }
 
   private Map<Plan.JumperIn, String> jumpers() {

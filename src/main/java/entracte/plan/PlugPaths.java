@@ -97,8 +97,7 @@ final class PlugPaths {
     int use = useOf(event);
     if (isAddition(event)) {
       int before = cords.previousUse(socket, cords.columnOf[use]);
-      boolean meets =
-          before != CordLedger.NOTHING && cords.removeTo[before] >= cords.addFrom[use];
+      boolean meets = before != CordLedger.NOTHING && cords.removeTo[before] >= cords.addFrom[use];
       return meets ? removal(before) : CordLedger.NOTHING;
     }
     int after = cords.nextUse(socket, cords.columnOf[use]);

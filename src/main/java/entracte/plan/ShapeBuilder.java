@@ -67,8 +67,7 @@ final class ShapeBuilder {
   }
 
   private static int groupFor(Kind kind, Part.Strip strip) {
-    Optional<Group> group =
-        strip.isChannel() ? kind.channels() : kind.equalJacks(strip.jack());
+    Optional<Group> group = strip.isChannel() ? kind.channels() : kind.equalJacks(strip.jack());
     return group.map(g -> kind.groups().indexOf(g)).orElse(OWN_GROUP);
   }
 
@@ -84,7 +83,9 @@ final class ShapeBuilder {
       int room = chain.get(member).taps() - (last ? 1 : 2);
       int here = Math.min(room, net.sinks().size() - sink);
       List<End> taps =
-          addMultiple(nameOf(net.source()) + " multiple " + (member + 1), chain.get(member),
+          addMultiple(
+              nameOf(net.source()) + " multiple " + (member + 1),
+              chain.get(member),
               here + (last ? 1 : 2));
       addCord(feed, taps.get(0));
       for (int i = 0; i < here; i++) {
@@ -225,8 +226,7 @@ final class ShapeBuilder {
         strip[w] = stripIndex(wanted.owner());
         for (int k = 0; k < rig.kinds.size(); k++) {
           Kind kind = rig.kinds.get(k);
-          Group group =
-              groupOfEnd(kind, new End(role[w], strip[w], ""));
+          Group group = groupOfEnd(kind, new End(role[w], strip[w], ""));
           number(w, k, wanted, group);
         }
       }
@@ -236,15 +236,19 @@ final class ShapeBuilder {
     private void number(int w, int k, Part.Wanted wanted, Group group) {
       controlOf[w][k] = NONE;
       if (wanted instanceof Part.Wanted.Knob knob) {
-        group.knob(knob.control()).ifPresent(it -> knob(w, k, knob.interval(), it.scale(),
-            group.knobs().indexOf(it)));
+        group
+            .knob(knob.control())
+            .ifPresent(it -> knob(w, k, knob.interval(), it.scale(), group.knobs().indexOf(it)));
       } else if (wanted instanceof Part.Wanted.Switch toggle) {
-        group.switchNamed(toggle.control()).ifPresent(it -> {
-          controlOf[w][k] = group.knobs().size() + group.switches().indexOf(it);
-          low[w][k] = it.positions().indexOf(toggle.position());
-          high[w][k] = low[w][k];
-          nominal[w][k] = low[w][k];
-        });
+        group
+            .switchNamed(toggle.control())
+            .ifPresent(
+                it -> {
+                  controlOf[w][k] = group.knobs().size() + group.switches().indexOf(it);
+                  low[w][k] = it.positions().indexOf(toggle.position());
+                  high[w][k] = low[w][k];
+                  nominal[w][k] = low[w][k];
+                });
       }
     }
 

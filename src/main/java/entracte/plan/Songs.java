@@ -2,8 +2,8 @@ package entracte.plan;
 
 /**
  * Sets of songs as bits, many sets in one array: set i of an array with {@code words} words a set
- * takes the words from {@code i * words} on. Bit t stands for column t: column 0 is the start state,
- * column t the t-th song.
+ * takes the words from {@code i * words} on. Bit t stands for column t: column 0 is the start
+ * state, column t the t-th song.
  */
 final class Songs {
   private Songs() {}

@@ -3,6 +3,7 @@ package entracte.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Where every cord is in every column, once the times of its coming and going are settled. */
 final class Stays {
@@ -33,6 +34,32 @@ final class Stays {
       int addition = removal < 0 ? CordLedger.NOTHING : schedule.partner[removal];
       shiftsTo[stay] = addition < 0 ? CordLedger.NOTHING : stayAddedBy[addition];
     }
+  }
+
+  /** What {@link BagRule} did when it last played. */
+  Stays(CordLedger cords, BagStays played) {
+    this.cords = cords;
+    int[] numberOf = new int[played.count()];
+    for (int stay = 0; stay < numberOf.length; stay++) {
+      if (played.counts(stay)) {
+        numberOf[stay] = all.size();
+        all.add(new Stay(played.from(stay), played.to(stay), usesOf(played, stay)));
+      }
+    }
+    shiftsTo = new int[all.size()];
+    Arrays.fill(shiftsTo, BagRule.NONE);
+    for (int stay = 0; stay < numberOf.length; stay++) {
+      if (played.counts(stay) && played.cameFrom(stay) >= 0) {
+        shiftsTo[numberOf[played.cameFrom(stay)]] = numberOf[stay];
+      }
+    }
+  }
+
+  private List<Integer> usesOf(BagStays played, int stay) {
+    return IntStream.range(0, cords.columnOf.length)
+        .filter(use -> cords.sourceOf[use] != CordLedger.NOTHING && played.stayOf(use) == stay)
+        .boxed()
+        .toList();
   }
 
   /** Adds the stay that begins with a use; returns the event that ends it, or -1. */
