@@ -1,0 +1,21 @@
+package entracte.cue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+class TimeTextTest {
+  @Test
+  void shortStretchesStayInSeconds() {
+    assertEquals("0 s", TimeText.of(0.4));
+    assertEquals("90 s", TimeText.of(90));
+    assertEquals("99 s", TimeText.of(99.4));
+  }
+
+  @Test
+  void longOnesAreSaidInMinutes() {
+    assertEquals("1 min 40 s", TimeText.of(99.6));
+    assertEquals("2 min", TimeText.of(120));
+    assertEquals("75 min 1 s", TimeText.of(4501));
+  }
+}
