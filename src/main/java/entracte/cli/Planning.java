@@ -1,0 +1,10 @@
+package entracte.cli;
+
+import entracte.check.PlayableSet;
+import entracte.plan.Options;
+import entracte.plan.Result;
+
+/** What plans a set; a test may put another in its place. */
+interface Planning {
+  Result plan(PlayableSet set, Options options);
+}

@@ -1,0 +1,64 @@
+package entracte.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+
+/**
+ * The whole program, given its streams and its planner: takes what was typed, gives an exit code.
+ */
+final class Program {
+  private final Streams streams;
+  private final Planning planning;
+
+  Program(Streams streams, Planning planning) {
+    this.streams = streams;
+    this.planning = planning;
+  }
+
+  int run(String... args) {
+    int code = guarded(args);
+    return streams
+        .close()
+        .map(trouble -> complain(ExitCode.TROUBLE, "the output cannot be written: " + trouble))
+        .orElse(code);
+  }
+
+  private int guarded(String... args) {
+    try {
+      return commandLine().execute(args);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      return Mishap.report(e, streams);
+    }
+  }
+
+  CommandLine commandLine() {
+    CommandLine line =
+        new CommandLine(new RootCommand(streams))
+            .addSubcommand(new CheckCommand(streams))
+            .addSubcommand(new PlanCommand(streams, planning))
+            .addSubcommand(new SheetCommand(streams, planning));
+    return line.setOut(streams.out())
+        .setErr(streams.err())
+        .setColorScheme(CommandLine.Help.defaultColorScheme(streams.colour() ? Ansi.ON : Ansi.OFF))
+        .setUsageHelpWidth(PlanText.WIDTH)
+        .setParameterExceptionHandler((problem, typed) -> new WrongUsage(streams).tell(problem))
+        .setExecutionExceptionHandler((problem, command, typed) -> stopped(problem));
+  }
+
+  private int stopped(Exception problem) {
+    return problem instanceof Stop stop ? tell(stop) : Mishap.report(problem, streams);
+  }
+
+  private int tell(Stop stop) {
+    complain(stop.exitCode(), stop.getMessage());
+    if (!stop.advice().isEmpty()) {
+      streams.complain("  " + stop.advice());
+    }
+    return stop.exitCode();
+  }
+
+  private int complain(int code, String message) {
+    streams.complain("entracte: " + message);
+    return code;
+  }
+}

@@ -1,0 +1,40 @@
+package entracte.cli;
+
+import entracte.plan.Options;
+
+/** One line on standard error that tells how a long search is doing, and is gone at its end. */
+final class ProgressLine {
+  private static final double QUIET_SECONDS = 0.5;
+  private static final String CLEAR = "\r\u001B[K";
+
+  private final Streams streams;
+  private double shownAt;
+  private boolean shown;
+
+  ProgressLine(Streams streams) {
+    this.streams = streams;
+  }
+
+  void show(Options.Progress progress) {
+    if (progress.seconds() - shownAt >= QUIET_SECONDS) {
+      shownAt = progress.seconds();
+      shown = true;
+      String text =
+          String.format(
+              java.util.Locale.ROOT,
+              "best so far %s, at least %d, %.0f s",
+              Totals.moves(progress.moves()),
+              progress.lowerBound(),
+              progress.seconds());
+      streams.err().print(CLEAR + text);
+      streams.err().flush();
+    }
+  }
+
+  void clear() {
+    if (shown) {
+      streams.err().print(CLEAR);
+      streams.err().flush();
+    }
+  }
+}

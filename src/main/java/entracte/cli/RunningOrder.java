@@ -1,0 +1,71 @@
+package entracte.cli;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.TimeText;
+import entracte.print.Fill;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The songs in their order, with the moves and the seconds that lead to each, against its gap. */
+final class RunningOrder {
+  private static final int LONGEST_NAME = 36;
+  private static final String CUT = "..";
+
+  private final int nameWidth;
+
+  private RunningOrder(CueSheet sheet) {
+    int longest = sheet.cues().stream().mapToInt(cue -> Fill.width(cue.song())).max().orElse(0);
+    nameWidth = Math.max("between songs".length(), Math.min(LONGEST_NAME, longest));
+  }
+
+  static List<String> lines(CueSheet sheet) {
+    RunningOrder order = new RunningOrder(sheet);
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    lines.add("Running order");
+    lines.add(order.row("", "song", "moves", "takes", "gap"));
+    sheet.cues().forEach(cue -> lines.add(order.row(cue)));
+    List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
+    if (counted.size() > 1) {
+      int moves = counted.stream().mapToInt(Cue::moves).sum();
+      double seconds = counted.stream().mapToDouble(Cue::seconds).sum();
+      lines.add(order.row("", "between songs", Integer.toString(moves), TimeText.of(seconds), ""));
+    }
+    return lines;
+  }
+
+  private String row(Cue cue) {
+    return row(
+        Integer.toString(cue.number()),
+        cue.song(),
+        Integer.toString(cue.moves()),
+        TimeText.of(cue.seconds()),
+        gap(cue));
+  }
+
+  private static String gap(Cue cue) {
+    if (cue.setUp()) {
+      return "set-up, nobody waits";
+    }
+    if (cue.gapSeconds().isEmpty()) {
+      return "";
+    }
+    String gap = TimeText.of(cue.gapSeconds().getAsDouble());
+    long over = Math.round(cue.overrunSeconds());
+    return over == 0 ? gap : gap + ", " + TimeText.of(over) + " too short";
+  }
+
+  private String row(String number, String song, String moves, String takes, String gap) {
+    String name = cut(song);
+    String pad = " ".repeat(nameWidth - Fill.width(name));
+    return String.format("%3s  %s%s %6s  %-12s %s", number, name, pad, moves, takes, gap)
+        .stripTrailing();
+  }
+
+  private String cut(String name) {
+    return Fill.width(name) <= nameWidth
+        ? name
+        : Fill.lines(name, nameWidth - CUT.length(), "", "").get(0) + CUT;
+  }
+}

@@ -1,0 +1,44 @@
+package entracte.cli;
+
+import entracte.check.PlayableSet;
+import entracte.plan.Options;
+import entracte.plan.Result;
+import entracte.plan.Start;
+import entracte.plan.Verifier;
+import java.util.List;
+
+/** Loads a set, plans it and has the plan verified; a command gets a right plan or is stopped. */
+final class Search {
+  private final Streams streams;
+  private final Planning planning;
+
+  Search(Streams streams, Planning planning) {
+    this.streams = streams;
+    this.planning = planning;
+  }
+
+  Result.Planned plan(SetArgument set, SearchOptions search) {
+    PlayableSet playable = Loader.playable(set.path(), streams);
+    Options options = search.options(Start.bare());
+    ProgressLine progress = new ProgressLine(streams);
+    if (streams.progress() && !set.quiet()) {
+      options = options.withProgress(progress::show);
+    }
+    Result result = planning.plan(playable, options);
+    progress.clear();
+    if (result instanceof Result.Planned planned) {
+      return verified(planned);
+    }
+    throw Stop.impossible("no plan: " + ((Result.Impossible) result).reason());
+  }
+
+  private static Result.Planned verified(Result.Planned planned) {
+    List<String> complaints = Verifier.verify(planned.plan());
+    if (!complaints.isEmpty()) {
+      throw Stop.bug(
+          "the plan that was found is wrong, so it is not shown: " + complaints.get(0),
+          "This is a mistake in the program, not in your set. Another --seed may get round it.");
+    }
+    return planned;
+  }
+}

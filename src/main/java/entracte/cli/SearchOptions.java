@@ -1,0 +1,95 @@
+package entracte.cli;
+
+import entracte.plan.Aim;
+import entracte.plan.Options;
+import entracte.plan.Start;
+import java.util.Locale;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** How a plan is looked for; the same options in every command that plans. */
+final class SearchOptions {
+  private static final double MOST_SECONDS = 86_400;
+
+  @Option(
+      names = "--aim",
+      paramLabel = "AIM",
+      defaultValue = "fewest",
+      converter = AimWord.class,
+      description = "What to have least of; fewest: moves between songs, then in the set-up.")
+  private Aim aim;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "S",
+      defaultValue = "2",
+      converter = SearchSeconds.class,
+      description = "Stop looking for a better plan after S seconds (2 unless you say).")
+  private double seconds;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      converter = Seed.class,
+      description = "Look in another order (1 unless you say).")
+  private long seed;
+
+  /** The aim, for what is printed about it. */
+  Aim aim() {
+    return aim;
+  }
+
+  double seconds() {
+    return seconds;
+  }
+
+  /** What the planner is given. */
+  Options options(Start start) {
+    return Options.defaults().withAim(aim).withStart(start).withSeconds(seconds).withSeed(seed);
+  }
+
+  /** Refuses an aim that the planner does not have yet, rather than pretending. */
+  static final class AimWord implements ITypeConverter<Aim> {
+    @Override
+    public Aim convert(String typed) {
+      return switch (typed.toLowerCase(Locale.ROOT)) {
+        case "fewest" -> Aim.FEWEST;
+        case "fastest", "even" ->
+            throw new TypeConversionException(
+                "this version cannot plan for " + typed + " yet, only for fewest");
+        default -> throw new TypeConversionException("an aim is fewest, not " + typed);
+      };
+    }
+  }
+
+  /** Any whole number. */
+  static final class Seed implements ITypeConverter<Long> {
+    @Override
+    public Long convert(String typed) {
+      try {
+        return Long.parseLong(typed);
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("a seed is a whole number, not " + typed);
+      }
+    }
+  }
+
+  /** A stretch of time that ends. */
+  static final class SearchSeconds implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String typed) {
+      double seconds;
+      try {
+        seconds = Double.parseDouble(typed);
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("seconds are a number, not " + typed);
+      }
+      if (!(seconds > 0 && seconds <= MOST_SECONDS)) {
+        throw new TypeConversionException("a search takes more than 0 and up to 86400 seconds");
+      }
+      return seconds;
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package entracte.cli;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.TimeText;
+import entracte.plan.Result;
+import entracte.print.Fill;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a plan comes to, and what is known about better ones. Nothing else may be called proven. */
+final class Totals {
+  private final Result.Planned planned;
+  private final CueSheet sheet;
+  private final double limit;
+
+  private Totals(Result.Planned planned, CueSheet sheet, double limit) {
+    this.planned = planned;
+    this.sheet = sheet;
+    this.limit = limit;
+  }
+
+  /**
+   * @param limit the seconds that the search was given
+   */
+  static List<String> lines(Result.Planned planned, CueSheet sheet, double limit) {
+    Totals totals = new Totals(planned, sheet, limit);
+    List<String> lines = new ArrayList<>();
+    lines.add("");
+    for (String text : List.of(totals.between(), totals.setUp(), totals.gaps())) {
+      if (!text.isEmpty()) {
+        lines.addAll(Fill.lines(text, PlanText.WIDTH, "", "  "));
+      }
+    }
+    return lines;
+  }
+
+  static String moves(int moves) {
+    return moves == 1 ? "1 move" : moves + " moves";
+  }
+
+  private String between() {
+    int moves = planned.plan().moves();
+    String total = "Between songs: " + moves(moves) + "; lower bound " + planned.lowerBound() + ".";
+    return planned.proven()
+        ? total + " Proven: no plan has fewer."
+        : total + " " + open(moves - planned.lowerBound()) + " " + stopped();
+  }
+
+  private String setUp() {
+    boolean any = sheet.cues().stream().anyMatch(Cue::setUp);
+    if (!any) {
+      return "";
+    }
+    int moves = planned.plan().setUpMoves();
+    String total = "Set-up: " + moves(moves);
+    if (!planned.proven()) {
+      return total + ".";
+    }
+    total += "; lower bound " + planned.setUpLowerBound() + ".";
+    return planned.setUpProven()
+        ? total + " Proven: no plan with so few moves between songs has fewer."
+        : total + " " + open(moves - planned.setUpLowerBound()) + " " + stopped();
+  }
+
+  private static String open(int saved) {
+    return "Not proven: a better plan could save at most " + moves(saved) + ".";
+  }
+
+  private String stopped() {
+    return switch (planned.stopped()) {
+      case PROVEN -> "The search has looked at everything it knows how to.";
+      case TIME ->
+          "The search stopped at its limit of "
+              + entracte.rig.Figures.plain(limit)
+              + " s; --seconds gives it more.";
+      case STEPS -> "The search stopped when it had tried as often as it may.";
+      case CANCELLED -> "The search was stopped by hand.";
+    };
+  }
+
+  private String gaps() {
+    List<Cue> over = sheet.cues().stream().filter(cue -> cue.overrunSeconds() > 0).toList();
+    String estimates = "Seconds are estimates until you have rehearsed.";
+    if (over.isEmpty()) {
+      return estimates;
+    }
+    double seconds = over.stream().mapToDouble(Cue::overrunSeconds).sum();
+    String gaps = over.size() == 1 ? "1 gap is" : over.size() + " gaps are";
+    return gaps + " too short, by " + TimeText.of(seconds) + " in all. " + estimates;
+  }
+}

@@ -1,0 +1,74 @@
+package entracte.cli;
+
+import entracte.finding.NearestName;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Says what is wrong with what was typed, and what was probably meant. */
+final class WrongUsage {
+  private final Streams streams;
+
+  WrongUsage(Streams streams) {
+    this.streams = streams;
+  }
+
+  int tell(ParameterException problem) {
+    CommandLine command = problem.getCommandLine();
+    streams.complain("entracte: " + message(problem, command));
+    advice(problem, command).forEach(line -> streams.complain("  " + line));
+    return ExitCode.WRONG_USAGE;
+  }
+
+  private static String message(ParameterException problem, CommandLine command) {
+    if (problem instanceof UnmatchedArgumentException unmatched) {
+      return unknown(unmatched.getUnmatched().get(0), command);
+    }
+    if (problem instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      return missing(missing.getMissing().get(0), command);
+    }
+    return problem.getCause() instanceof TypeConversionException wrong
+        ? wrong.getMessage()
+        : problem.getMessage();
+  }
+
+  private static String unknown(String typed, CommandLine command) {
+    if (typed.startsWith("-")) {
+      return "no option is called " + typed;
+    }
+    return isRoot(command) ? "no command is called " + typed : "too many names: " + typed;
+  }
+
+  private static String missing(ArgSpec missing, CommandLine command) {
+    return missing instanceof OptionSpec option
+        ? command.getCommandName() + " needs " + option.shortestName() + " " + option.paramLabel()
+        : command.getCommandName() + " needs a set: its folder or its file";
+  }
+
+  private static List<String> advice(ParameterException problem, CommandLine command) {
+    List<String> advice = new ArrayList<>();
+    if (problem instanceof UnmatchedArgumentException unmatched) {
+      String typed = unmatched.getUnmatched().get(0);
+      NearestName.of(typed, known(typed, command))
+          .ifPresent(n -> advice.add("Did you mean " + n + "?"));
+    }
+    advice.add("Add --help to see what can be typed.");
+    return advice;
+  }
+
+  private static List<String> known(String typed, CommandLine command) {
+    return typed.startsWith("-")
+        ? List.copyOf(command.getCommandSpec().optionsMap().keySet())
+        : List.copyOf(command.getSubcommands().keySet());
+  }
+
+  private static boolean isRoot(CommandLine command) {
+    return command.getParent() == null;
+  }
+}

@@ -1,0 +1,174 @@
+package entracte.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What comes back for what is typed, apart from the work itself. */
+class ProgramTest {
+  private final Typist typist = new Typist();
+
+  @Test
+  void withoutACommandTheHelpIsComplainedAndTheUsageIsWrong() {
+    assertEquals(2, typist.type());
+    assertEquals("", typist.out());
+    assertTrue(typist.err().startsWith("Usage: entracte [-hV] COMMAND"), typist.err());
+  }
+
+  @Test
+  void theVersionIsALine() {
+    assertEquals(0, typist.type("--version"));
+    assertEquals("entracte 0.1.0\n", typist.out());
+  }
+
+  @Test
+  void anUnknownCommandSuggestsTheNearOne() {
+    assertEquals(2, typist.type("paln", "sets/any"));
+    assertEquals(
+        """
+        entracte: no command is called paln
+          Did you mean plan?
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @Test
+  void anUnknownOptionSuggestsTheNearOne() {
+    assertEquals(2, typist.type("plan", "--secnods", "3", "sets/any"));
+    assertEquals(
+        """
+        entracte: no option is called --secnods
+          Did you mean --seconds?
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @Test
+  void aCommandAboutASetAsksForIt() {
+    assertEquals(2, typist.type("check"));
+    assertEquals(
+        """
+        entracte: check needs a set: its folder or its file
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @Test
+  void aSheetAsksForItsFile() {
+    assertEquals(2, typist.type("sheet", "sets/any"));
+    assertEquals(
+        """
+        entracte: sheet needs -o FILE.txt
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @Test
+  void moreNamesThanNeededAreNotIgnored() {
+    assertEquals(2, typist.type("check", "one", "two"));
+    assertEquals("entracte: too many names: two", typist.err().lines().findFirst().orElse(""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fastest", "even"})
+  void anAimThatCannotBePlannedForYetIsRefused(String aim) {
+    assertEquals(2, typist.type("plan", "--aim", aim, "sets/any"));
+    assertEquals(
+        "entracte: this version cannot plan for " + aim + " yet, only for fewest",
+        typist.err().lines().findFirst().orElse(""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "-1", "NaN", "Infinity", "1e9"})
+  void aSearchThatNeverBeginsOrEndsIsRefused(String seconds) {
+    assertEquals(2, typist.type("plan", "--seconds", seconds, "sets/any"));
+    assertEquals(
+        "entracte: a search takes more than 0 and up to 86400 seconds",
+        typist.err().lines().findFirst().orElse(""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "plan"})
+  void aSetThatIsNotThereIsTrouble(String command) {
+    assertEquals(3, typist.type(command, "no/such/set"));
+    assertEquals(
+        """
+        entracte: there is no no/such/set
+          Name a set's folder or its file.
+        """,
+        typist.err());
+  }
+
+  @Test
+  void aSheetThatCannotBeWrittenYetIsRefusedBeforeAnyWork() {
+    assertEquals(2, typist.type("sheet", "no/such/set", "-o", "sheet.pdf"));
+    assertEquals(
+        """
+        entracte: this version cannot write PDF yet
+          Give the file a name that ends in .txt.
+        """,
+        typist.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "plan", "sheet"})
+  void everyCommandExplainsItselfWithinEightyColumns(String command) {
+    assertEquals(0, typist.type(command, "--help"));
+    List<String> lines = typist.out().lines().toList();
+    assertTrue(lines.stream().allMatch(line -> line.length() <= 80), typist.out());
+    String example = "  java -jar target/entracte.jar " + command + " sets/";
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith(example)), typist.out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "plan", "sheet"})
+  void theExamplesNameSetsThatExist(String command) {
+    typist.type(command, "--help");
+    List<String> sets =
+        typist
+            .out()
+            .lines()
+            .filter(line -> line.startsWith("  java"))
+            .map(line -> line.replaceFirst(".* (sets/\\S+).*", "$1"))
+            .toList();
+    assertTrue(!sets.isEmpty() && sets.stream().allMatch(s -> Files.exists(Path.of(s))), "" + sets);
+  }
+
+  @Test
+  void aMistakeOfTheProgramIsALineAndAReportNeverATrace() throws java.io.IOException {
+    Typist unlucky =
+        new Typist(
+            (set, options) -> {
+              throw new IllegalStateException("two plugs in one jack\nmore");
+            });
+    assertEquals(70, unlucky.type("plan", "sets/kitchen-table"));
+    List<String> lines = unlucky.err().lines().toList();
+    assertEquals(
+        "entracte: the program failed: IllegalStateException, two plugs in one jack", lines.get(0));
+    String begin = "  This is a mistake in the program, not in your set. Report: ";
+    assertTrue(lines.get(1).startsWith(begin), unlucky.err());
+    assertEquals(2, lines.size());
+    Path report = Path.of(lines.get(1).substring(begin.length()));
+    assertTrue(Files.readString(report).contains("at entracte.cli.ProgramTest"));
+    Files.delete(report);
+  }
+
+  @Test
+  void noColourIsAWordOfAnyKind() {
+    assertTrue(Streams.mayColour(Map.of("TERM", "xterm")));
+    assertTrue(Streams.mayColour(Map.of("TERM", "xterm", "NO_COLOR", "")));
+    assertEquals(false, Streams.mayColour(Map.of("TERM", "xterm", "NO_COLOR", "1")));
+    assertEquals(false, Streams.mayColour(Map.of("TERM", "dumb")));
+  }
+}
