@@ -39,7 +39,7 @@ final class FileLoader {
   /** Whether there is such a file; if not, that is noted at {@code asked}. */
   boolean isThere(FileName name, Place asked) {
     Path path = name.path();
-    String quoted = Names.quote(name.shown());
+    String quoted = Names.quoteFile(name.shown());
     if (Files.isDirectory(path)) {
       notes.error(asked, quoted + " is a folder, not a file", "Name a file in it.");
     } else if (!Files.exists(path)) {
@@ -58,7 +58,7 @@ final class FileLoader {
   }
 
   private Optional<byte[]> bytes(FileName name, Place asked) {
-    String quoted = Names.quote(name.shown());
+    String quoted = Names.quoteFile(name.shown());
     try (InputStream in = Files.newInputStream(name.path())) {
       // A file may grow while it is read, and some have no size until they are.
       byte[] bytes =
@@ -79,7 +79,7 @@ final class FileLoader {
   }
 
   private void absent(FileName name, Place asked) {
-    String quoted = Names.quote(name.shown());
+    String quoted = Names.quoteFile(name.shown());
     try {
       name.path().toRealPath();
       notes.error(asked, quoted + " cannot be reached", "Look at the permissions of its folder.");
@@ -119,9 +119,16 @@ final class FileLoader {
       return "";
     }
     names.sort(null);
-    return NearestName.of(wanted.toString(), names)
-        .map(near -> "Did you mean \"" + near + "\"?")
+    // Endings are mostly alike, and would make short names look near.
+    List<String> stems = names.stream().map(FileLoader::stem).toList();
+    return NearestName.of(stem(wanted.toString()), stems)
+        .map(near -> "Did you mean \"" + names.get(stems.indexOf(near)) + "\"?")
         .orElse("");
+  }
+
+  private static String stem(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
   }
 
   private Optional<TextFile> decode(FileName name, byte[] bytes) {

@@ -7,6 +7,8 @@ final class Names {
   /** More than any sensible name has; a message should not repeat a whole paragraph. */
   private static final int SHOWN = 40;
 
+  private static final int FILE_SHOWN = 120;
+
   private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   private Names() {}
@@ -23,6 +25,15 @@ final class Names {
     String tidy = tidy(start);
     boolean cut = tidy.codePointCount(0, tidy.length()) > SHOWN;
     return '"' + (cut ? first(tidy, SHOWN) + "..." : tidy) + '"';
+  }
+
+  /** A file's name for a message: if it is long, its end tells more than its beginning. */
+  static String quoteFile(String name) {
+    String tidy = tidy(name);
+    int length = tidy.codePointCount(0, tidy.length());
+    return length <= FILE_SHOWN
+        ? '"' + tidy + '"'
+        : "\"..." + tidy.substring(tidy.offsetByCodePoints(0, length - FILE_SHOWN)) + '"';
   }
 
   private static String first(String text, int codePoints) {

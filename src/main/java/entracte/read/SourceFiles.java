@@ -30,7 +30,7 @@ final class SourceFiles {
     } catch (InvalidPathException impossible) {
       // A name with a character that no file system takes: said below.
     }
-    notes.error(written.place(), Names.quote(text) + " cannot be the name of a file", "");
+    notes.error(written.place(), Names.quoteFile(text) + " cannot be the name of a file", "");
     return Optional.empty();
   }
 
@@ -58,7 +58,7 @@ final class SourceFiles {
         found ->
             notes.error(
                 asked,
-                Names.quote(file.shown()) + " is a " + found + ", not a " + sort,
+                Names.quoteFile(file.shown()) + " is a " + found + ", not a " + sort,
                 "Name a file that begins with a line " + sort + ": NAME."));
     return other.isPresent() ? Optional.empty() : table;
   }

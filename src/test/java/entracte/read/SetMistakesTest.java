@@ -1,0 +1,159 @@
+package entracte.read;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import entracte.setlist.SetList;
+import entracte.setlist.Song;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What may be wrong in a set's own file, and what may be left out. */
+final class SetMistakesTest {
+  private static final String HEAD = "set: A\nrig: harbour-case.yaml\n";
+  private static final String SONG = "- song: B\n  patch: patches/two-hands.yaml\n";
+
+  @TempDir Path folder;
+
+  private ReadSet read(String set) {
+    return Folder.nightFerry(folder).with("set.yaml", set).read();
+  }
+
+  private void says(String set, String... expected) {
+    assertEquals(List.of(expected), new Folder(folder).lines(read(set).findings()));
+  }
+
+  private void songSays(String line, String... expected) {
+    says(HEAD + "songs:\n" + SONG + "  " + line + "\n", expected);
+  }
+
+  private Song song(String line) {
+    ReadSet read = read(HEAD + "songs:\n" + SONG + "  " + line + "\n");
+    assertEquals(List.of(), read.findings());
+    return read.setList().orElseThrow().songs().get(0);
+  }
+
+  @Test
+  void whatASetCannotDoWithout() {
+    says(
+        "songs: []",
+        "set.yaml:1:1: this set has no name | Begin the file with a line set: NAME.",
+        "set.yaml:1:1: this set names no rig | Add a line rig: and the rig's file.");
+  }
+
+  @Test
+  void aNameThatIsNotKnown() {
+    says(HEAD + "gaps: 4 s", "set.yaml:3:1: \"gaps\" is not known here | Did you mean \"gap\"?");
+    says(
+        HEAD + "volume: 4",
+        "set.yaml:3:1: \"volume\" is not known here | Known here: set, rig, gap, park, songs.");
+    songSays("temper: 92", "set.yaml:6:3: \"temper\" is not known here | Did you mean \"tempo\"?");
+  }
+
+  @Test
+  void parkIsYesOrNo() {
+    assertTrue(read(HEAD).setList().orElseThrow().parking());
+    assertTrue(read(HEAD + "park: yes").setList().orElseThrow().parking());
+    assertFalse(read(HEAD + "park: no").setList().orElseThrow().parking());
+    says(HEAD + "park: off", "set.yaml:3:7: \"off\" is neither yes nor no");
+  }
+
+  @Test
+  void theGapOfTheSetHoldsForSongsThatDoNotSay() {
+    SetList set =
+        read(HEAD + "gap: 1:10\nsongs:\n" + SONG + SONG + "  gap: 0 s\n").setList().orElseThrow();
+    assertEquals(OptionalDouble.of(70), set.songs().get(0).gapSeconds());
+    assertEquals(OptionalDouble.of(0), set.songs().get(1).gapSeconds());
+    assertEquals(OptionalDouble.empty(), song("tempo: 90").gapSeconds());
+  }
+
+  @Test
+  void aTimeHasAUnit() {
+    songSays("gap: 40", "set.yaml:6:8: \"40\" is a time without its unit | Write 40 s.");
+    songSays("gap: 40 sec", "set.yaml:6:8: \"40 sec\" is not a time | Write 40 s.");
+    songSays("gap: 2 Minutes", "set.yaml:6:8: \"2 Minutes\" is not a time | Write 2 min.");
+    songSays(
+        "gap: 40 cm",
+        "set.yaml:6:8: \"40 cm\" is a length, not a time | Write it like 40 s, 2:30 or 1 min.");
+    songSays(
+        "gap: a while",
+        "set.yaml:6:8: \"a while\" is not a time | Write it like 40 s, 2:30 or 1 min.");
+    songSays(
+        "length: 4:75",
+        "set.yaml:6:11: \"4:75\" is not a time | Write it like 40 s, 2:30 or 1 min.");
+  }
+
+  @Test
+  void theCardIsTextAsWritten() {
+    assertEquals("010", song("tempo: 010").card().tempo().orElseThrow());
+    assertEquals("no", song("starts: no").card().starts().orElseThrow());
+    assertEquals("2:30", song("key: 2:30").card().key().orElseThrow());
+    assertEquals("soft\nthen loud", song("notes: |\n    soft\n    then loud").card().notes().get());
+    assertEquals(OptionalDouble.of(270), song("length: 4:30").card().lengthSeconds());
+    assertEquals(OptionalDouble.of(270), song("length: 270 s").card().lengthSeconds());
+  }
+
+  @Test
+  void aSongWithoutNameOrPatch() {
+    says(
+        HEAD + "songs:\n- tempo: 90\n- song: C\n",
+        "set.yaml:4:3: song 1 has no name | Begin it with a line song: NAME.",
+        "set.yaml:4:3: the song \"song 1\" has no patch | Add a line patch: and the patch's file.",
+        "set.yaml:5:3: the song \"C\" has no patch | Add a line patch: and the patch's file.");
+  }
+
+  @Test
+  void aValueOfTheWrongShape() {
+    says(
+        HEAD + "songs: none",
+        "set.yaml:3:8: \"songs\" is a list, not one value | Begin each line of it with a dash.");
+    says(
+        HEAD + "songs:\n  song: B\n",
+        "set.yaml:4:3: \"songs\" is a list, not names with values"
+            + " | Begin each line of it with a dash.");
+    says(
+        HEAD + "songs:\n- Slack Water\n" + SONG,
+        "set.yaml:4:3: song 1 is names with values, not one value"
+            + " | Begin it with a line song: NAME.");
+    songSays(
+        "tempo: [90, 92]",
+        "set.yaml:6:10: \"tempo\" is one value, not a list | Write one value behind the colon.");
+    songSays(
+        "settings: {bright: 4}",
+        "set.yaml:6:22: \"bright\" is names with values, not one value"
+            + " | Write {name: value}, or indented lines of name: value.");
+    songSays(
+        "settings: {bright: {cutoff: [4]}}",
+        "set.yaml:6:31: \"cutoff\" is one value, not a list | Write one value behind the colon.");
+  }
+
+  @Test
+  void aMistakeDoesNotHideTheNext() {
+    ReadSet read = read(HEAD + "park: off\ngap: 4\nsongs:\n" + SONG + "  tempi: 4\n");
+    assertEquals(3, read.findings().size());
+    assertTrue(read.hasErrors());
+    assertEquals("B", read.setList().orElseThrow().songs().get(0).name());
+  }
+
+  @Test
+  void aSongWhosePatchCannotBeReadIsKeptWithoutItsSettings() {
+    ReadSet read = read(HEAD + "songs:\n- song: B\n  patch: b.yaml\n  settings: {c: {d: 4}}\n");
+    Song song = read.setList().orElseThrow().songs().get(0);
+    assertEquals(List.of(), song.settings());
+    assertEquals(List.of(), song.patch().roles());
+    assertEquals(1, read.findings().size());
+  }
+
+  @Test
+  void withoutARigOrWithSongsThatAreNoneThereIsNoSetList() {
+    assertTrue(read("set: A\nrig: b.yaml\nsongs: []").setList().isEmpty());
+    assertTrue(read(HEAD + "songs: none").setList().isEmpty());
+    assertTrue(read(HEAD + "songs: [B]").setList().isEmpty());
+    assertEquals(List.of(), read(HEAD + "songs: []").setList().orElseThrow().songs());
+    assertEquals(List.of(), read(HEAD).setList().orElseThrow().songs());
+  }
+}
