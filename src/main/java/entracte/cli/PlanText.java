@@ -50,6 +50,10 @@ final class PlanText {
     int songs = plan.songs().size();
     String count = songs == 1 ? "1 song" : songs + " songs";
     fill(sheet.set() + ", " + count + " on " + sheet.rig(), "");
+    if (!sheet.hasSetUp() && !sheet.jumpers().isEmpty()) {
+      String stand = String.join("; ", sheet.jumpers());
+      fill("Jumpers stay as they are and must have been set: " + stand, "");
+    }
   }
 
   private void whoPlaysWhat() {
@@ -65,7 +69,7 @@ final class PlanText {
     title(head(cue));
     if (cue.setUp()) {
       sheet.cautions().forEach(caution -> fill(caution, "  ! "));
-      sheet.jumpers().forEach(jumper -> fill(jumper, "  "));
+      sheet.jumpers().forEach(jumper -> fill("SET jumper " + jumper, "  "));
     }
     if (cue.steps().isEmpty()) {
       fill("Nothing moves.", "  ");

@@ -1,10 +1,17 @@
 package entracte.cli;
 
 import entracte.check.PlayableSet;
+import entracte.finding.FindingPrinter;
 import entracte.plan.Options;
 import entracte.plan.Result;
 import entracte.plan.Start;
 import entracte.plan.Verifier;
+import entracte.read.ReadState;
+import entracte.read.RigStateReader;
+import entracte.rig.Rig;
+import entracte.rig.RigState;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Loads a set, plans it and has the plan verified; a command gets a right plan or is stopped. */
@@ -19,7 +26,7 @@ final class Search {
 
   Result.Planned plan(SetArgument set, SearchOptions search) {
     PlayableSet playable = Loader.playable(set.path(), streams);
-    Options options = search.options(Start.bare());
+    Options options = search.options(start(search, playable.setList().rig()));
     ProgressLine progress = new ProgressLine(streams);
     if (streams.progress() && !set.quiet()) {
       options = options.withProgress(progress::show);
@@ -29,7 +36,24 @@ final class Search {
     if (result instanceof Result.Planned planned) {
       return verified(planned);
     }
-    throw Stop.impossible("no plan: " + ((Result.Impossible) result).reason());
+    throw Stop.impossible("there is no plan. " + ((Result.Impossible) result).reason());
+  }
+
+  private Start start(SearchOptions search, Rig rig) {
+    if (search.from().isEmpty()) {
+      return search.midSet() ? Start.midSet(RigState.bare()) : Start.bare();
+    }
+    Path file = search.from().get();
+    if (!Files.exists(file)) {
+      throw Stop.trouble("there is no " + file, "Name the file of a saved rig state.");
+    }
+    ReadState read = RigStateReader.read(file, rig);
+    if (!read.findings().isEmpty()) {
+      streams.complain(FindingPrinter.print(read.findings()).stripTrailing());
+    }
+    RigState state =
+        read.state().orElseThrow(() -> Stop.impossible("nothing starts from a state with errors"));
+    return search.midSet() ? Start.midSet(state) : Start.beforeShow(state);
   }
 
   private static Result.Planned verified(Result.Planned planned) {

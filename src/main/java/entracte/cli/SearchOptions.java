@@ -3,7 +3,9 @@ package entracte.cli;
 import entracte.plan.Aim;
 import entracte.plan.Options;
 import entracte.plan.Start;
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -36,6 +38,17 @@ final class SearchOptions {
       description = "Look in another order (1 unless you say).")
   private long seed;
 
+  @Option(
+      names = "--from",
+      paramLabel = "FILE",
+      description = "Start from the rig as this file says it stands, not from a bare one.")
+  private Path from;
+
+  @Option(
+      names = "--mid-set",
+      description = "The audience is waiting: the way to the first song counts, too.")
+  private boolean midSet;
+
   /** The aim, for what is printed about it. */
   Aim aim() {
     return aim;
@@ -43,6 +56,14 @@ final class SearchOptions {
 
   double seconds() {
     return seconds;
+  }
+
+  Optional<Path> from() {
+    return Optional.ofNullable(from);
+  }
+
+  boolean midSet() {
+    return midSet;
   }
 
   /** What the planner is given. */

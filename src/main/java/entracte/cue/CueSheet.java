@@ -11,16 +11,22 @@ import java.util.List;
  * A whole plan in words: the front door of this package.
  *
  * @param cautions what to mind before the set-up
- * @param jumpers each jumper to set before the show, as a line that begins with SET
+ * @param jumpers what each jumper is to be set to: {@code filter 1 other slope to 3-pole}
  * @param cues the way to each song, in the order of the set; the first is the set-up, unless the
  *     plan starts in mid-set
  */
 public record CueSheet(
     String set, String rig, List<String> cautions, List<String> jumpers, List<Cue> cues) {
+
   public CueSheet {
     cautions = List.copyOf(cautions);
     jumpers = List.copyOf(jumpers);
     cues = List.copyOf(cues);
+  }
+
+  /** Whether there is time before the show: then jumpers can be set, else they must stand so. */
+  public boolean hasSetUp() {
+    return cues.stream().anyMatch(Cue::setUp);
   }
 
   /** Words {@code plan} for hands that move at {@code pace}. */
@@ -67,14 +73,7 @@ public record CueSheet(
         Comparator.comparing(jumper -> Spot.of(jumper.module()), HandOrder.SPOTS);
     return plan.jumpers().keySet().stream()
         .sorted(byPlace.thenComparing(jumper -> jumper.jumper().name()))
-        .map(
-            in ->
-                "SET jumper "
-                    + in.module().name()
-                    + " "
-                    + in.jumper().name()
-                    + " to "
-                    + plan.jumpers().get(in))
+        .map(in -> in.module().name() + " " + in.jumper().name() + " to " + plan.jumpers().get(in))
         .toList();
   }
 }

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Fills lines of a set width with the words of a text. */
 public final class Fill {
+  /** A figure and its unit stay on one line. */
+  private static final String GAP = "\\s+(?!cm\\b|s\\b|min\\b)";
+
   private final int width;
   private final String rest;
   private final List<String> lines = new ArrayList<>();
@@ -32,7 +35,7 @@ public final class Fill {
       throw new IllegalArgumentException("no room for words: " + width);
     }
     Fill fill = new Fill(width, first, rest);
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : text.strip().split(GAP)) {
       fill.add(word);
     }
     fill.end();

@@ -39,6 +39,9 @@ public final class TextSheet {
     fill(sheet.set());
     lines.add("=".repeat(WIDTH));
     fill("Played on " + sheet.rig() + ". Times are estimates until you have rehearsed.");
+    if (!sheet.hasSetUp()) {
+      labelled("Jumpers stay as they are and must have been set", sheet.jumpers());
+    }
   }
 
   private void runningOrder() {
@@ -59,7 +62,7 @@ public final class TextSheet {
       sheet.cautions().forEach(caution -> fill("! ", caution));
       if (!sheet.jumpers().isEmpty()) {
         title("Jumpers, power off");
-        sheet.jumpers().forEach(this::box);
+        sheet.jumpers().forEach(jumper -> box("SET jumper " + jumper));
       }
     }
     steps(cue);

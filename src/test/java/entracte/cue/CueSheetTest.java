@@ -98,7 +98,7 @@ class CueSheetTest {
 
   @Test
   void jumpersComeWithTheirCautionAndBeforeEverythingElse() {
-    assertEquals(List.of("SET jumper filter 1 other slope to 3-pole"), sheet.jumpers());
+    assertEquals(List.of("filter 1 other slope to 3-pole"), sheet.jumpers());
     assertEquals(
         List.of(
             "Jumpers first: power off and mains plug out before a panel is opened, and only by"
