@@ -1,28 +1,69 @@
 package entracte.check;
 
 import entracte.finding.Places;
-import entracte.rig.Rig;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** The front door of this package: checks a set against every rule. */
+/**
+ * The front door of this package: checks a set against every rule.
+ *
+ * <p>One mistake gives one finding. So a rule keeps silent where it would only repeat, in other
+ * words, what has been said; and a patch that several songs use is judged once.
+ */
 public final class Checker {
-  private Checker() {}
+  private final SetList set;
+  private final Findings findings;
 
-  /** Checks {@code setList}; findings stand where {@code places} knows their pieces to be. */
-  public static Checked check(SetList setList, Places places) {
-    Findings findings = new Findings(places);
-    Rig rig = setList.rig();
-    Resolver resolver = new Resolver(new RigIndex(rig), findings);
-    List<Part> parts = new ArrayList<>();
-    for (Song song : setList.songs()) {
-      resolver.resolve(song).ifPresent(resolved -> parts.add(resolved.part()));
-    }
+  private Checker(SetList set, Places places) {
+    this.set = set;
+    this.findings = new Findings(places);
+  }
+
+  /** Checks {@code set}; findings stand where {@code places} knows their pieces to be. */
+  public static Checked check(SetList set, Places places) {
+    return new Checker(set, places).check();
+  }
+
+  private Checked check() {
+    RigIndex rig = new RigIndex(set.rig());
+    boolean rigIsSound = checkRig(rig);
+    new SongList(findings).check(set);
+    GearCues cues = new GearCues(set.rig(), findings);
+    set.songs().forEach(cues::check);
+    List<Part> parts =
+        checkSongs(new Resolver(rig, findings), new Rules(rig, rigIsSound, findings));
     return new Checked(
         findings.list(),
-        findings.errors() > 0 ? Optional.empty() : Optional.of(new PlayableSet(setList, parts)));
+        findings.errors() > 0 ? Optional.empty() : Optional.of(new PlayableSet(set, parts)));
+  }
+
+  /** Whether the names of the rig are in order. */
+  private boolean checkRig(RigIndex rig) {
+    new RigNames(rig, findings).check();
+    boolean sound = findings.errors() == 0;
+    KindsMakeSense kinds = new KindsMakeSense(findings);
+    set.rig().kinds().forEach(kinds::check);
+    new GearOnRig(findings).check(set.rig());
+    return sound;
+  }
+
+  private List<Part> checkSongs(Resolver resolver, Rules rules) {
+    Set<Reading> judged = Collections.newSetFromMap(new IdentityHashMap<>());
+    List<Part> parts = new ArrayList<>();
+    for (Song song : set.songs()) {
+      Reading reading = resolver.read(song);
+      if (judged.add(reading)) {
+        rules.check(reading);
+      }
+      reading.part().ifPresent(part -> parts.add(part.playedBy(song)));
+    }
+    rules.finish();
+    return parts;
   }
 }

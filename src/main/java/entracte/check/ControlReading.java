@@ -53,14 +53,14 @@ final class ControlReading {
     String range = Figures.plain(scale.low()) + " to " + Figures.plain(scale.high());
     Optional<Interval> interval = Interval.parse(value);
     if (interval.isEmpty()) {
-      return Reply.lacking(
+      return wrongValue(
           "has a knob \"%s\", and \"%s\" is no figure".formatted(knob.name(), value),
           "Write a figure from %s, or one with room to spare, such as \"%s +-0.5\"."
               .formatted(range, Figures.plain((scale.low() + scale.high()) / 2)));
     }
     double nominal = interval.get().nominal();
     if (!scale.contains(nominal)) {
-      return Reply.lacking(
+      return wrongValue(
           "has \"%s\" from %s, and %s is off that scale"
               .formatted(knob.name(), range, Figures.plain(nominal)),
           "The nearest figure is %s."
@@ -83,9 +83,17 @@ final class ControlReading {
 
   private static Reply<ControlShape> noPosition(
       String what, String name, String value, List<String> positions) {
-    return Reply.lacking(
+    return wrongValue(
         "has a %s \"%s\" without a position \"%s\"".formatted(what, name, value),
         NearestName.advice(value, positions));
+  }
+
+  private static Reply<ControlShape> wrongValue(String predicate, String advice) {
+    return Reply.lacking(Lack.ofValue(predicate, advice));
+  }
+
+  private static Reply<ControlShape> wrongName(String predicate, String advice) {
+    return Reply.lacking(Lack.ofName(predicate, advice));
   }
 
   private Reply<ControlShape> unknown(ControlAsk ask, Group group) {
@@ -94,18 +102,17 @@ final class ControlReading {
     if (!ask.channel().isEmpty()) {
       String predicate = "has channels without a knob or switch \"" + name + "\"";
       return namesOf(kind.own(), kind.jumpers()).contains(name)
-          ? Reply.lacking(
-              predicate, "It belongs to the whole module: set it under \"" + owner + "\".")
-          : Reply.lacking(predicate, NearestName.advice(name, namesOf(group, List.of())));
+          ? wrongName(predicate, "It belongs to the whole module: set it under \"" + owner + "\".")
+          : wrongName(predicate, NearestName.advice(name, namesOf(group, List.of())));
     }
     String predicate = "has no knob, switch or jumper \"" + name + "\"";
     boolean inChannel =
         kind.channels().filter(c -> namesOf(c, List.of()).contains(name)).isPresent();
     return inChannel
-        ? Reply.lacking(
+        ? wrongName(
             predicate,
             "Each channel has one: set it under \"%s.1\", or name a channel.".formatted(owner))
-        : Reply.lacking(predicate, NearestName.advice(name, namesOf(group, kind.jumpers())));
+        : wrongName(predicate, NearestName.advice(name, namesOf(group, kind.jumpers())));
   }
 
   private static List<String> namesOf(Group group, List<Jumper> jumpers) {

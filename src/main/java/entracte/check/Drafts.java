@@ -52,25 +52,28 @@ final class Drafts {
   /**
    * Finds an owner: a role, then a module, then either of them with a channel behind the last dot.
    * An unknown name is reported once for the song.
+   *
+   * @param piece what to point at, or {@code whole} if nobody knows where it stands
    */
-  Optional<Owned> owner(String text, Object piece) {
+  Optional<Owned> owner(String text, Object piece, Object whole) {
     if (text.isEmpty()) {
       findings.error(
           piece,
+          whole,
           "there is no role or module before the dot",
           "Write a role or a module, a dot, and its jack: \"lead.pitch\".");
       return Optional.empty();
     }
-    Optional<RoleDraft> whole = named(text, piece);
-    if (whole.isPresent()) {
-      return Optional.of(new Owned(whole.get(), ""));
+    Optional<RoleDraft> plain = named(text, whole);
+    if (plain.isPresent()) {
+      return Optional.of(new Owned(plain.get(), ""));
     }
     int dot = text.lastIndexOf('.');
     String base = dot < 0 ? "" : text.substring(0, dot).strip();
     String channel = text.substring(dot + 1).strip();
-    Optional<RoleDraft> owner = base.isEmpty() ? Optional.empty() : named(base, piece);
+    Optional<RoleDraft> owner = base.isEmpty() ? Optional.empty() : named(base, whole);
     if (owner.isEmpty() || channel.isEmpty()) {
-      reportUnknown(base.isEmpty() || channel.isEmpty() ? text : base, piece);
+      reportUnknown(base.isEmpty() || channel.isEmpty() ? text : base, piece, whole);
       return Optional.empty();
     }
     return Optional.of(new Owned(owner.get(), channel));
@@ -93,12 +96,13 @@ final class Drafts {
     return new RoleDraft(module.name(), piece, false, true, List.of(offer));
   }
 
-  private void reportUnknown(String name, Object piece) {
+  private void reportUnknown(String name, Object piece, Object whole) {
     if (unknown.add(name)) {
       Set<String> known = new LinkedHashSet<>(byName.keySet());
       known.addAll(rig.moduleNames());
       findings.error(
           piece,
+          whole,
           "\"" + name + "\" is no role of this patch and no module of the rig",
           NearestName.advice(name, known));
     }
@@ -120,7 +124,10 @@ final class Drafts {
           "the rig has no module of kind \"" + offers.get(0).kind().name() + "\"",
           "The role \"" + role.name() + "\" needs one.");
     }
-    boolean pinned = role.accepts().size() == 1 && rig.kind(role.accepts().get(0)).isEmpty();
+    boolean pinned =
+        role.accepts().size() == 1
+            && !offers.isEmpty()
+            && rig.kind(role.accepts().get(0)).isEmpty();
     return new RoleDraft(role.name(), role, true, pinned, offers);
   }
 
@@ -136,6 +143,7 @@ final class Drafts {
     Set<String> known = new LinkedHashSet<>(rig.kindNames());
     known.addAll(rig.moduleNames());
     findings.error(
+        accepted,
         role,
         "\"" + accepted + "\" is no kind and no module of the rig",
         NearestName.advice(accepted, known));

@@ -1,6 +1,7 @@
 package entracte.check;
 
 import entracte.finding.Finding;
+import entracte.finding.Place;
 import entracte.finding.Places;
 import entracte.finding.Severity;
 import java.util.LinkedHashSet;
@@ -22,20 +23,29 @@ final class Findings {
   }
 
   void error(Object piece, String message, String advice) {
+    error(piece, piece, message, advice);
+  }
+
+  /** An error in {@code piece}, or, if nobody knows where it stands, in the whole that holds it. */
+  void error(Object piece, Object whole, String message, String advice) {
     errors++;
-    add(Severity.ERROR, piece, message, advice);
+    add(Severity.ERROR, places.of(piece, whole), message, advice);
   }
 
   void warning(Object piece, String message, String advice) {
-    add(Severity.WARNING, piece, message, advice);
+    warning(piece, piece, message, advice);
+  }
+
+  void warning(Object piece, Object whole, String message, String advice) {
+    add(Severity.WARNING, places.of(piece, whole), message, advice);
   }
 
   void note(Object piece, String message, String advice) {
-    add(Severity.NOTE, piece, message, advice);
+    add(Severity.NOTE, places.of(piece), message, advice);
   }
 
-  private void add(Severity severity, Object piece, String message, String advice) {
-    found.add(new Finding(severity, places.of(piece), message, advice));
+  private void add(Severity severity, Place place, String message, String advice) {
+    found.add(new Finding(severity, place, message, advice));
   }
 
   /** How often an error was reported, the same one twice counted twice. */

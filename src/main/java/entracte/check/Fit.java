@@ -1,12 +1,17 @@
 package entracte.check;
 
 import entracte.check.RoleDraft.Offer;
+import entracte.rig.Direction;
 import entracte.rig.Module;
+import entracte.setlist.End;
+import entracte.setlist.Setting;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which of the kinds that a role accepts have everything that its patch asks for. The first that
@@ -42,18 +47,26 @@ final class Fit {
   }
 
   private final RoleDraft role;
+  private final Findings findings;
   private final List<Replies> all = new ArrayList<>();
   private final List<Replies> fitting = new ArrayList<>();
 
-  Fit(RoleDraft role) {
+  Fit(RoleDraft role, Findings findings) {
     this.role = role;
-    for (Offer offer : role.offers()) {
+    this.findings = findings;
+    for (Offer offer : offers()) {
       Replies replies = replies(offer);
       all.add(replies);
       if (replies.firstLack().isEmpty() && (fitting.isEmpty() || replies.agrees(fitting.get(0)))) {
         fitting.add(replies);
       }
     }
+  }
+
+  /** Kinds with modules; if there are none at all, names can be checked all the same. */
+  private List<Offer> offers() {
+    List<Offer> owned = role.offers().stream().filter(o -> !o.modules().isEmpty()).toList();
+    return owned.isEmpty() ? role.offers() : owned;
   }
 
   private Replies replies(Offer offer) {
@@ -67,8 +80,13 @@ final class Fit {
 
   /** The modules that can play the role, kind after kind; empty if none can. */
   List<Module> candidates() {
+    return fitting.isEmpty() ? List.of() : players();
+  }
+
+  /** The candidates; where a mistake leaves none, every module that the role accepts. */
+  List<Module> players() {
     Set<Module> modules = new LinkedHashSet<>();
-    fitting.forEach(replies -> modules.addAll(replies.offer().modules()));
+    (fitting.isEmpty() ? all : fitting).forEach(r -> modules.addAll(r.offer().modules()));
     return List.copyOf(modules);
   }
 
@@ -77,62 +95,78 @@ final class Fit {
     JackShape first = fitting.get(0).jacks().get(i).found().orElseThrow();
     boolean equal =
         fitting.stream().anyMatch(replies -> replies.jacks().get(i).found().orElseThrow().equal());
-    return new JackShape(first.jack(), first.number(), equal);
+    return new JackShape(first.jack(), first.number(), equal, first.direction());
   }
 
   ControlShape control(int i) {
     return fitting.get(0).controls().get(i).found().orElseThrow();
   }
 
-  /** Whether the {@code i}-th jack runs the wrong way, whoever plays the role. */
-  boolean wrongWay(int i) {
-    return !all.isEmpty()
-        && all.stream().allMatch(replies -> replies.jacks().get(i).lack().isPresent())
-        && all.get(0).jacks().get(i).lack().orElseThrow().wrongWay();
+  /** Which way the {@code i}-th jack runs; empty if no kind has it, which is reported here. */
+  Optional<Direction> direction(int i) {
+    Optional<Direction> right =
+        all.stream()
+            .flatMap(r -> r.jacks().get(i).found().stream())
+            .findFirst()
+            .map(JackShape::direction);
+    if (right.isPresent() || all.isEmpty()) {
+      return right;
+    }
+    return all.get(0).jacks().get(i).lack().orElseThrow().about() == Lack.About.DIRECTION
+        ? Optional.of(role.jacks().get(i).source() ? Direction.IN : Direction.OUT)
+        : Optional.empty();
   }
 
   /** Reports what no kind has; where some kind will do, notes which will not. */
-  void report(Findings findings) {
+  void report() {
     if (all.isEmpty()) {
       return;
     }
     if (!fitting.isEmpty()) {
-      all.stream().filter(replies -> !fitting.contains(replies)).forEach(r -> note(r, findings));
+      all.stream().filter(r -> !fitting.contains(r)).forEach(this::note);
       return;
     }
-    Set<String> said = new LinkedHashSet<>();
+    Set<String> said = new HashSet<>();
     boolean shared = false;
     for (int i = 0; i < role.jacks().size(); i++) {
       int ask = i;
-      List<Optional<Lack>> lacks = all.stream().map(r -> r.jacks().get(ask).lack()).toList();
-      shared |= wrongWay(i) || reportAsk(role.jacks().get(i).end(), lacks, said, findings);
+      End end = role.jacks().get(i).end();
+      shared |= reportAsk(all.stream().map(r -> r.jacks().get(ask).lack()), end, end, said);
     }
     for (int i = 0; i < role.controls().size(); i++) {
       int ask = i;
-      List<Optional<Lack>> lacks = all.stream().map(r -> r.controls().get(ask).lack()).toList();
-      shared |= reportAsk(role.controls().get(i).setting(), lacks, said, findings);
+      Setting setting = role.controls().get(i).setting();
+      shared |=
+          reportAsk(
+              all.stream().map(r -> r.controls().get(ask).lack()), setting, setting.value(), said);
     }
     if (!shared) {
-      reportMixed(findings);
+      reportMixed();
     }
   }
 
-  /** Reports an ask that every kind refuses, in the words of the first. */
+  /**
+   * Reports an ask that every kind refuses, in the words of the first; the same words once.
+   *
+   * @return whether every kind refuses it
+   */
   private boolean reportAsk(
-      Object piece, List<Optional<Lack>> lacks, Set<String> said, Findings findings) {
+      Stream<Optional<Lack>> answers, Object piece, Object value, Set<String> said) {
+    List<Optional<Lack>> lacks = answers.toList();
     if (lacks.stream().anyMatch(Optional::isEmpty)) {
       return false;
     }
     Lack lack = lacks.get(0).orElseThrow();
-    String message = lack.message(role.subject(role.offers().get(0)));
-    if (said.add(message)) {
-      findings.error(piece, message, lack.advice());
+    String message = lack.message(role.subject(all.get(0).offer()));
+    if (lack.about() != Lack.About.DIRECTION && said.add(message)) {
+      Object wrong = lack.about() == Lack.About.VALUE ? value : piece;
+      findings.error(wrong, piece, message, lack.advice());
     }
     return true;
   }
 
   /** Each kind has something that another lacks, and none has all. */
-  private void reportMixed(Findings findings) {
+  private void reportMixed() {
     List<String> lacks = new ArrayList<>();
     for (Replies replies : all) {
       lacks.add(
@@ -144,7 +178,7 @@ final class Fit {
         "Split the role in two, or leave out what only one of them has.");
   }
 
-  private void note(Replies replies, Findings findings) {
+  private void note(Replies replies) {
     String why = replies.firstLack().map(Lack::predicate).orElse("reads the patch in another way");
     findings.note(
         role.piece(),

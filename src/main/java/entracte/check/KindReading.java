@@ -36,12 +36,11 @@ final class KindReading {
     }
     Optional<Jack> own = kind.own().jack(ask.jack());
     if (own.isPresent()) {
-      return plug(ask, own.get(), 1, new JackShape(ask.jack(), 0, false));
+      return plug(ask, 1, new JackShape(ask.jack(), 0, false, own.get().direction()));
     }
     Optional<Group> equal = kind.equalJacks(ask.jack());
     if (equal.isPresent()) {
-      JackShape shape = new JackShape(ask.jack(), 0, true);
-      return plug(ask, equal.get().jacks().get(0), equal.get().count(), shape);
+      return plug(ask, equal.get().count(), equalJack(equal.get(), 0));
     }
     return numberedJack(ask);
   }
@@ -54,16 +53,20 @@ final class KindReading {
             ? Optional.empty()
             : kind.equalJacks(ask.jack().substring(0, space).strip());
     if (equal.isEmpty()) {
-      return Reply.lacking(noJack(ask.jack()), jackAdvice(ask));
+      return Reply.lacking(Lack.ofName(noJack(ask.jack()), jackAdvice(ask)));
     }
     Group group = equal.get();
     if (number < 1 || number > group.count()) {
       return Reply.lacking(
-          noJack(ask.jack()),
-          "Its jacks \"%s\" are numbered 1 to %d.".formatted(group.name(), group.count()));
+          Lack.ofName(
+              noJack(ask.jack()),
+              "Its jacks \"%s\" are numbered 1 to %d.".formatted(group.name(), group.count())));
     }
-    JackShape shape = new JackShape(group.name(), number, true);
-    return plug(ask, group.jacks().get(0), group.count(), shape);
+    return plug(ask, group.count(), equalJack(group, number));
+  }
+
+  private static JackShape equalJack(Group group, int number) {
+    return new JackShape(group.name(), number, true, group.jacks().get(0).direction());
   }
 
   private Reply<JackShape> channelJack(JackAsk ask) {
@@ -73,15 +76,17 @@ final class KindReading {
     }
     Optional<Jack> jack = kind.channels().orElseThrow().jack(ask.jack());
     if (jack.isEmpty()) {
-      return Reply.lacking("has channels without a jack \"" + ask.jack() + "\"", jackAdvice(ask));
+      return Reply.lacking(
+          Lack.ofName("has channels without a jack \"" + ask.jack() + "\"", jackAdvice(ask)));
     }
-    return plug(ask, jack.get(), 1, new JackShape(ask.jack(), 0, false));
+    return plug(ask, 1, new JackShape(ask.jack(), 0, false, jack.get().direction()));
   }
 
-  private Reply<JackShape> plug(JackAsk ask, Jack jack, int count, JackShape shape) {
-    if (jack.direction() == (ask.source() ? Direction.IN : Direction.OUT)) {
+  private Reply<JackShape> plug(JackAsk ask, int count, JackShape shape) {
+    if (shape.direction() == (ask.source() ? Direction.IN : Direction.OUT)) {
       String way = ask.source() ? "an input" : "an output";
-      return Reply.lacking(new Lack("has \"%s\" as %s".formatted(jack.name(), way), "", "", true));
+      String predicate = "has \"%s\" as %s".formatted(shape.jack(), way);
+      return Reply.lacking(new Lack(Lack.About.DIRECTION, predicate, "", ""));
     }
     String hole = ask.channel() + "." + shape.jack();
     boolean again = shape.number() > 0 && !numbered.add(hole + "." + shape.number());
@@ -93,40 +98,41 @@ final class KindReading {
 
   private Lack tooManyPlugs(JackAsk ask, int count) {
     if (count > 1) {
-      return Lack.of(
+      return Lack.ofName(
           "has %d jacks \"%s\", and \"%s\" uses more".formatted(count, ask.jack(), role),
           ask.source() ? "" : "Blend what goes there in a mixer.");
     }
     String predicate = "has one jack \"%s\", and \"%s\" uses it twice".formatted(ask.jack(), role);
     return ask.source()
         ? new Lack(
+            Lack.About.NAME,
             predicate,
             "\"" + ask.end() + "\" is the source of two connections",
-            "List all its sinks in one connection; a multiple is found for it.",
-            false)
+            "List all its sinks in one connection; a multiple is found for it.")
         : new Lack(
+            Lack.About.NAME,
             predicate,
             "\"" + ask.end() + "\" is fed twice",
-            "A jack takes one plug: blend the two signals in a mixer first.",
-            false);
+            "A jack takes one plug: blend the two signals in a mixer first.");
   }
 
   /** Whether the kind has that channel, and enough of them. */
   Optional<Lack> channel(String label) {
     Optional<Group> group = kind.channels();
     if (group.isEmpty()) {
-      return Optional.of(Lack.of("has no channels", "Leave out \"." + label + "\"."));
+      return Optional.of(Lack.ofName("has no channels", "Leave out \"." + label + "\"."));
     }
     int count = group.get().count();
     int number = Digits.number(label);
     if (number == 0 || number > count) {
       return Optional.of(
-          Lack.of("has no channel " + label, "Its channels are numbered 1 to " + count + "."));
+          Lack.ofName("has no channel " + label, "Its channels are numbered 1 to " + count + "."));
     }
     channels.add(label);
     return channels.size() <= count
         ? Optional.empty()
-        : Optional.of(Lack.of("has %d channels, and \"%s\" uses more".formatted(count, role), ""));
+        : Optional.of(
+            Lack.ofName("has %d channels, and \"%s\" uses more".formatted(count, role), ""));
   }
 
   private static String noJack(String name) {

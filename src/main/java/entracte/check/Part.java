@@ -31,6 +31,11 @@ public record Part(
     jumpers = List.copyOf(jumpers);
   }
 
+  /** The same part in another song that plays the same patch. */
+  Part playedBy(Song other) {
+    return new Part(other, roles, nets, settings, jumpers);
+  }
+
   /**
    * A role and the modules that can play it.
    *

@@ -9,7 +9,6 @@ import entracte.check.Part.Strip;
 import entracte.check.Part.Wanted;
 import entracte.setlist.Song;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -17,19 +16,19 @@ import java.util.Map;
 
 /** Makes the part of a song that has no error: numbers its roles and strips. */
 final class PartMaker {
-  private final Collection<RoleDraft> drafts;
+  private final List<RoleDraft> drafts;
   private final Map<RoleDraft, Fit> fits;
   private final List<CastRole> roles = new ArrayList<>();
   private final Map<JackAsk, JackUse> jacks = new IdentityHashMap<>();
   private final List<Wanted> settings = new ArrayList<>();
   private final List<JumperNeed> jumpers = new ArrayList<>();
 
-  PartMaker(Collection<RoleDraft> drafts, Map<RoleDraft, Fit> fits) {
+  PartMaker(List<RoleDraft> drafts, Map<RoleDraft, Fit> fits) {
     this.drafts = drafts;
     this.fits = fits;
   }
 
-  Resolved make(Song song, List<Wire> wires) {
+  Part make(Song song, List<Wire> wires) {
     for (RoleDraft draft : drafts) {
       add(draft, fits.get(draft));
     }
@@ -37,8 +36,7 @@ final class PartMaker {
     for (Wire wire : wires) {
       nets.add(new Net(jacks.get(wire.source()), wire.sinks().stream().map(jacks::get).toList()));
     }
-    Part part = new Part(song, roles, nets, settings, jumpers);
-    return new Resolved(part, List.copyOf(drafts));
+    return new Part(song, roles, nets, settings, jumpers);
   }
 
   private void add(RoleDraft draft, Fit fit) {

@@ -11,8 +11,4 @@ record Reply<T>(Optional<T> found, Optional<Lack> lack) {
   static <T> Reply<T> lacking(Lack why) {
     return new Reply<>(Optional.empty(), Optional.of(why));
   }
-
-  static <T> Reply<T> lacking(String predicate, String advice) {
-    return lacking(Lack.of(predicate, advice));
-  }
 }

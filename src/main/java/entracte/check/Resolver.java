@@ -1,5 +1,6 @@
 package entracte.check;
 
+import entracte.rig.Direction;
 import entracte.setlist.Connection;
 import entracte.setlist.End;
 import entracte.setlist.Patch;
@@ -19,27 +20,21 @@ import java.util.Optional;
 final class Resolver {
   private final RigIndex rig;
   private final Findings findings;
-  private final Map<Patch, Optional<Resolved>> plain = new IdentityHashMap<>();
+  private final Map<Patch, Reading> plain = new IdentityHashMap<>();
 
   Resolver(RigIndex rig, Findings findings) {
     this.rig = rig;
     this.findings = findings;
   }
 
-  /** What the song needs; empty if it has an error, which is then reported. */
-  Optional<Resolved> resolve(Song song) {
-    if (!song.settings().isEmpty()) {
-      return read(song);
-    }
-    Optional<Resolved> known = plain.computeIfAbsent(song.patch(), patch -> read(song));
-    return known.map(resolved -> new Resolved(playedBy(song, resolved.part()), resolved.drafts()));
+  /** Reads a song; one that adds nothing to its patch shares the reading of the first such song. */
+  Reading read(Song song) {
+    return song.settings().isEmpty()
+        ? plain.computeIfAbsent(song.patch(), patch -> readAnew(song))
+        : readAnew(song);
   }
 
-  private static Part playedBy(Song song, Part part) {
-    return new Part(song, part.roles(), part.nets(), part.settings(), part.jumpers());
-  }
-
-  private Optional<Resolved> read(Song song) {
+  private Reading readAnew(Song song) {
     int before = findings.errors();
     Drafts drafts = new Drafts(rig, song.patch(), findings);
     List<Wire> wires = new ArrayList<>();
@@ -49,14 +44,17 @@ final class Resolver {
     settings(song, drafts);
     Map<RoleDraft, Fit> fits = new IdentityHashMap<>();
     for (RoleDraft draft : drafts.all()) {
-      Fit fit = new Fit(draft);
-      fit.report(findings);
+      Fit fit = new Fit(draft, findings);
+      fit.report();
       fits.put(draft, fit);
     }
     checkWays(wires, fits);
-    return findings.errors() > before
-        ? Optional.empty()
-        : Optional.of(new PartMaker(drafts.all(), fits).make(song, wires));
+    List<RoleDraft> all = List.copyOf(drafts.all());
+    Optional<Part> part =
+        findings.errors() > before
+            ? Optional.empty()
+            : Optional.of(new PartMaker(all, fits).make(song, wires));
+    return new Reading(song, all, fits, part);
   }
 
   /** Finds the owners of both ends; empty if an end has none. */
@@ -80,7 +78,7 @@ final class Resolver {
   private Optional<JackAsk> ask(End end, boolean source, Drafts drafts) {
     Optional<JackAsk> ask =
         drafts
-            .owner(end.owner(), end)
+            .owner(end.owner(), end, end)
             .map(owned -> new JackAsk(end, owned.role(), owned.channel(), end.jack(), source));
     ask.ifPresent(jack -> jack.role().ask(jack));
     return ask;
@@ -94,7 +92,7 @@ final class Resolver {
     for (List<Setting> settings : List.of(song.patch().settings(), song.settings())) {
       for (Setting setting : settings) {
         drafts
-            .owner(setting.owner().strip(), setting)
+            .owner(setting.owner().strip(), setting.owner(), setting)
             .ifPresent(
                 owned ->
                     asks.put(
@@ -106,14 +104,15 @@ final class Resolver {
   }
 
   private void checkWays(List<Wire> wires, Map<RoleDraft, Fit> fits) {
-    Map<JackAsk, Boolean> wrong = new IdentityHashMap<>();
+    Map<JackAsk, Direction> directions = new IdentityHashMap<>();
     fits.forEach(
         (draft, fit) -> {
           for (int i = 0; i < draft.jacks().size(); i++) {
-            wrong.put(draft.jacks().get(i), fit.wrongWay(i));
+            JackAsk ask = draft.jacks().get(i);
+            fit.direction(i).ifPresent(direction -> directions.put(ask, direction));
           }
         });
-    WrongWay rule = new WrongWay(wrong, findings);
+    WrongWay rule = new WrongWay(directions, findings);
     wires.forEach(rule::check);
   }
 }

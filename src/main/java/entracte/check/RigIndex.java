@@ -6,6 +6,7 @@ import entracte.rig.Rig;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ final class RigIndex {
   private final Map<String, Kind> kinds = new LinkedHashMap<>();
   private final Map<String, Module> modules = new LinkedHashMap<>();
   private final Map<String, List<Module>> byKind = new LinkedHashMap<>();
+  private final Map<String, Integer> numbers = new HashMap<>();
 
   RigIndex(Rig rig) {
     this.rig = rig;
@@ -25,6 +27,7 @@ final class RigIndex {
     }
     for (Module module : rig.modules()) {
       if (modules.putIfAbsent(module.name(), module) == null) {
+        numbers.put(module.name(), numbers.size());
         byKind.computeIfAbsent(module.kind().name(), name -> new ArrayList<>()).add(module);
       }
     }
@@ -50,6 +53,11 @@ final class RigIndex {
   /** Every module, top row first, left to right. */
   Collection<Module> modules() {
     return Collections.unmodifiableCollection(modules.values());
+  }
+
+  /** The place of a module in {@link #modules}, from 0. */
+  int number(Module module) {
+    return numbers.get(module.name());
   }
 
   Collection<String> kindNames() {

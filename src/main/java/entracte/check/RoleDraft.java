@@ -70,6 +70,15 @@ final class RoleDraft {
     return controls;
   }
 
+  /** Where a control of the module's own is set; the role itself if it is not. */
+  Object settingOf(String control) {
+    return controls.stream()
+        .filter(ask -> ask.channel().isEmpty() && ask.control().equals(control))
+        .findFirst()
+        .<Object>map(ControlAsk::setting)
+        .orElse(piece);
+  }
+
   /** Who is asked, for messages: the module if only one will do, else the kind. */
   String subject(Offer offer) {
     return pinned

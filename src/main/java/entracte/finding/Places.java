@@ -28,4 +28,9 @@ public final class Places {
   public Place of(Object piece) {
     return places.getOrDefault(piece, fallback);
   }
+
+  /** Where {@code piece} stands; if nobody noted it, where the {@code whole} that holds it does. */
+  public Place of(Object piece, Object whole) {
+    return places.containsKey(piece) ? places.get(piece) : of(whole);
+  }
 }

@@ -49,8 +49,13 @@ public record Rig(
     return Math.hypot(a.centreCm() - b.centreCm(), (a.row() - b.row()) * rowHeightCm);
   }
 
+  /** The length that a cord between two modules needs, in cm, before it is rounded up. */
+  public double reachCm(Module a, Module b) {
+    return SLACK * distanceCm(a, b) + PLUGS_CM;
+  }
+
   /** The length in stock that a cord between two modules needs; empty if none is long enough. */
   public OptionalInt cordLengthCm(Module a, Module b) {
-    return cords.lengthFor(SLACK * distanceCm(a, b) + PLUGS_CM);
+    return cords.lengthFor(reachCm(a, b));
   }
 }

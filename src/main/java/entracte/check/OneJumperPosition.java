@@ -1,0 +1,149 @@
+package entracte.check;
+
+import entracte.check.Part.CastRole;
+import entracte.check.Part.JumperNeed;
+import entracte.rig.Module;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * One position of every jumper serves all songs. All combinations of the positions wanted are
+ * tried; for each, a song can be cast if a matching of its roles to modules that stand right is
+ * complete. Exact while combinations times songs stay within {@link #MOST_MATCHINGS}; beyond, the
+ * planner finds out. Memory is a bit for each of these. The songs reported are a set of which none
+ * could be spared.
+ */
+final class OneJumperPosition {
+  private static final int MOST_MATCHINGS = 100_000;
+
+  /** One jumper of one module. */
+  private record JumperIn(Module module, String jumper) {}
+
+  /** What of a song matters here; songs alike in it are tried once. */
+  private record Demand(List<CastRole> roles, List<JumperNeed> jumpers) {}
+
+  private final RigIndex rig;
+  private final Findings findings;
+  private final Map<Demand, Reading> readings = new LinkedHashMap<>();
+
+  OneJumperPosition(RigIndex rig, Findings findings) {
+    this.rig = rig;
+    this.findings = findings;
+  }
+
+  /** Takes a song, for which there are modules enough, into account. */
+  void add(Reading reading) {
+    Part part = reading.part().orElseThrow();
+    if (!part.jumpers().isEmpty()) {
+      readings.putIfAbsent(new Demand(part.roles(), part.jumpers()), reading);
+    }
+  }
+
+  void check() {
+    Map<JumperIn, List<String>> wanted = wanted();
+    long combinations = 1;
+    for (List<String> positions : wanted.values()) {
+      combinations = Math.min(combinations * positions.size(), MOST_MATCHINGS + 1L);
+    }
+    if (combinations * readings.size() <= MOST_MATCHINGS) {
+      List<BitSet> failing = failing(wanted, (int) combinations);
+      if (failing.stream().noneMatch(BitSet::isEmpty)) {
+        report(cause(failing));
+      }
+    }
+  }
+
+  /** The positions that some song may want of each jumper, in a fixed order. */
+  private Map<JumperIn, List<String>> wanted() {
+    Map<JumperIn, Set<String>> positions = new LinkedHashMap<>();
+    for (Demand demand : readings.keySet()) {
+      for (JumperNeed need : demand.jumpers()) {
+        for (Module module : demand.roles().get(need.role()).candidates()) {
+          positions
+              .computeIfAbsent(new JumperIn(module, need.jumper()), j -> new LinkedHashSet<>())
+              .add(need.position());
+        }
+      }
+    }
+    Map<JumperIn, List<String>> lists = new LinkedHashMap<>();
+    positions.forEach((jumper, names) -> lists.put(jumper, List.copyOf(names)));
+    return lists;
+  }
+
+  /** For each combination of positions, the songs that cannot be cast. */
+  private List<BitSet> failing(Map<JumperIn, List<String>> wanted, int combinations) {
+    List<BitSet> failing = new ArrayList<>();
+    for (int number = 0; number < combinations; number++) {
+      Map<JumperIn, String> set = new LinkedHashMap<>();
+      int rest = number;
+      for (Map.Entry<JumperIn, List<String>> jumper : wanted.entrySet()) {
+        set.put(jumper.getKey(), jumper.getValue().get(rest % jumper.getValue().size()));
+        rest /= jumper.getValue().size();
+      }
+      BitSet songs = new BitSet();
+      int song = 0;
+      for (Demand demand : readings.keySet()) {
+        songs.set(song++, !canBeCast(demand, set));
+      }
+      failing.add(songs);
+    }
+    return failing;
+  }
+
+  private boolean canBeCast(Demand demand, Map<JumperIn, String> set) {
+    List<int[]> options = new ArrayList<>();
+    for (int role = 0; role < demand.roles().size(); role++) {
+      int number = role;
+      options.add(
+          demand.roles().get(role).candidates().stream()
+              .filter(module -> serves(module, number, demand, set))
+              .mapToInt(rig::number)
+              .toArray());
+    }
+    return new Matching(options, rig.modules().size()).complete();
+  }
+
+  private static boolean serves(Module module, int role, Demand demand, Map<JumperIn, String> set) {
+    return demand.jumpers().stream()
+        .filter(need -> need.role() == role)
+        .allMatch(need -> need.position().equals(set.get(new JumperIn(module, need.jumper()))));
+  }
+
+  /** Spares one song after another while the others still cannot be served together. */
+  private List<Reading> cause(List<BitSet> failing) {
+    BitSet kept = new BitSet();
+    kept.set(0, readings.size());
+    for (int song = 0; song < readings.size(); song++) {
+      kept.clear(song);
+      if (!failing.stream().allMatch(kept::intersects)) {
+        kept.set(song);
+      }
+    }
+    List<Reading> all = List.copyOf(readings.values());
+    return kept.stream().mapToObj(all::get).toList();
+  }
+
+  private void report(List<Reading> songs) {
+    List<String> wishes = new ArrayList<>();
+    for (Reading reading : songs) {
+      Set<String> wants = new LinkedHashSet<>();
+      for (JumperNeed need : reading.part().orElseThrow().jumpers()) {
+        wants.add("\"%s\" at \"%s\"".formatted(need.jumper(), need.position()));
+      }
+      wishes.add(
+          "\"%s\" wants %s".formatted(reading.song().name(), Quoted.joined(List.copyOf(wants))));
+    }
+    Reading last = songs.get(songs.size() - 1);
+    JumperNeed need = last.part().orElseThrow().jumpers().get(0);
+    findings.error(
+        last.drafts().get(need.role()).settingOf(need.jumper()),
+        "no setting of the jumpers serves the whole set: " + String.join("; ", wishes),
+        "A jumper is set once, before the show, power off and unplugged: change a patch, or let"
+            + " another module play.");
+  }
+}

@@ -1,0 +1,99 @@
+package entracte.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import entracte.finding.Place;
+import entracte.finding.Places;
+import entracte.setlist.Patch;
+import entracte.setlist.SetList;
+import entracte.setlist.Setting;
+import entracte.setlist.Song;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The whole check: what stops planning, what is told once, and how long it may take. */
+final class CheckerTest extends MistakesTest {
+  @Test
+  void aSetWithoutErrorsIsPlayable() {
+    Checked checked = SetBuilder.check(RIG, voice().song());
+    assertEquals(List.of(), checked.findings());
+    assertEquals(1, checked.set().orElseThrow().parts().size());
+  }
+
+  @Test
+  void warningsAndNotesDoNotStopPlanning() {
+    Checked checked =
+        SetBuilder.check(RIG, voice().role("idle", "lfo").cord("bright.out 2", "lead.fm").song());
+    assertTrue(checked.set().isEmpty());
+    checked =
+        SetBuilder.check(RIG, voice().role("idle", "lfo").cord("lead.sine", "lead.fm").song());
+    assertEquals(2, checked.findings().size());
+    assertTrue(checked.set().isPresent());
+  }
+
+  @Test
+  void aMistakeInAPatchIsToldOnceHoweverManySongsPlayIt() {
+    Patch patch = voice().set("bright", "cuttof", "4").build();
+    assertSaid(
+        List.of(
+            "error: kind \"filter\" has no knob, switch or jumper \"cuttof\""
+                + " / Did you mean \"cutoff\"?"),
+        RIG,
+        PatchBuilder.song("a", patch),
+        PatchBuilder.song("b", patch),
+        PatchBuilder.song("c", patch, new Setting("bright", "cutoff", "4")));
+  }
+
+  @Test
+  void mistakesThatHaveNothingToDoWithEachOtherAreToldTogether() {
+    assertSaid(
+        List.of(
+            "error: kind \"oscillator\" has no jack \"swa\" / Did you mean \"saw\"?",
+            "error: \"a\", \"b\" and \"c\" need 3 modules of kind \"filter\", and the rig has 2:"
+                + " filter 1 and filter 2"
+                + " / Spare a role, or let one of them be played by another kind."),
+        PatchBuilder.patch("p")
+            .role("lead", "oscillator")
+            .role("a", "filter")
+            .role("b", "filter")
+            .role("c", "filter")
+            .cord("lead.swa", "a.audio"));
+  }
+
+  @Test
+  void aFindingStandsWhereItsPieceIsWritten() {
+    Patch patch = voice().set("bright", "cutoff", new String("12")).build();
+    Place fallback = Place.wholeFile("set.yaml");
+    Place line = new Place("p.yaml", 7, 12, "  bright: {cutoff: 12}");
+    Place value = new Place("p.yaml", 7, 20, "  bright: {cutoff: 12}");
+    SetList set = SetBuilder.set(RIG, PatchBuilder.song("a", patch));
+
+    Places places = new Places(fallback);
+    assertEquals(fallback, Checker.check(set, places).findings().get(0).place());
+    places.note(patch.settings().get(0), line);
+    assertEquals(line, Checker.check(set, places).findings().get(0).place());
+    places.note(patch.settings().get(0).value(), value);
+    assertEquals(value, Checker.check(set, places).findings().get(0).place());
+  }
+
+  /**
+   * Ten thousand songs with settings of their own take well under a second; the limit is loose,
+   * because the machine may be busy, and still far below what a quadratic rule would take.
+   */
+  @Test
+  void tenThousandSongsTakeNoTime() {
+    List<Song> songs = new ArrayList<>();
+    for (int i = 0; i < 10_000; i++) {
+      Patch patch = i % 2 == 0 ? voice().build() : songs.isEmpty() ? null : songs.get(0).patch();
+      songs.add(
+          PatchBuilder.song("song " + i, patch, new Setting("bright", "cutoff", "" + i % 10)));
+    }
+    SetList set = SetBuilder.set(RIG, songs.toArray(Song[]::new));
+    Checked checked = assertTimeout(Duration.ofSeconds(10), () -> SetBuilder.check(set));
+    assertEquals(10_000, checked.set().orElseThrow().parts().size());
+  }
+}

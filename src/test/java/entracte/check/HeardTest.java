@@ -1,0 +1,123 @@
+package entracte.check;
+
+import static entracte.check.PatchBuilder.patch;
+import static entracte.check.RigBuilder.commonKinds;
+
+import entracte.rig.Rig;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is connected leads somewhere, is triggered, and does not howl by accident. */
+final class HeardTest extends MistakesTest {
+  @Test
+  void aVoiceThatEndsBeforeTheOutputIsNotHeard() {
+    assertSaid(
+        List.of(
+            "warning: \"bright\" is never heard: it leads to no output of the rig"
+                + " / Connect an output of it onward, or leave it out."),
+        patch("p")
+            .role("lead", "oscillator")
+            .role("bright", "filter")
+            .cord("keys.pitch 1", "lead.pitch")
+            .cord("lead.saw", "bright.audio"));
+  }
+
+  @Test
+  void aModulationIsHeardThroughWhatItModulates() {
+    assertSaid(List.of(), voice().role("shake", "lfo").cord("shake.sine", "lead.fm"));
+  }
+
+  @Test
+  void rolesThatOnlyFeedEachOtherAreNotHeard() {
+    assertSaid(
+        List.of(
+            "warning: \"a\" and \"b\" are never heard: they lead to no output of the rig"
+                + " / Connect an output of it onward, or leave it out.",
+            "note: \"a\" feeds \"b\", which feeds \"a\" again"
+                + " / Feedback can turn loud at once: bring its level up slowly."),
+        voice()
+            .role("a", "oscillator")
+            .role("b", "filter")
+            .cord("a.saw", "b.audio")
+            .cord("b.out", "a.fm"));
+  }
+
+  @Test
+  void aJackThatLeavesForTheDeskIsAnOutput() {
+    Rig rig =
+        RigBuilder.rig()
+            .kind("tone", k -> k.out("o"))
+            .kind("amp", k -> k.in("i").out("o").leaves("o"))
+            .row("tone 1: tone", "amp 1: amp")
+            .build();
+    assertSaid(List.of(), rig, patch("p").cord("tone 1.o", "amp 1.i").song());
+  }
+
+  @Test
+  void aRigWithoutOutputsIsNotedOnce() {
+    assertSaid(
+        List.of(
+            "note: nothing in the rig leads to the desk, so it is not checked whether voices are"
+                + " heard / Describe the output as a module, or list the jacks that go to the desk"
+                + " as \"leaves\"."),
+        commonKinds().row("osc 1: oscillator", "filter 1: filter").build(),
+        patch("p").cord("osc 1.saw", "filter 1.audio").song(),
+        patch("q").cord("osc 1.sine", "filter 1.audio").song());
+  }
+
+  @Test
+  void aRoleWithoutCordsIsUseless() {
+    assertSaid(
+        List.of(
+            "warning: \"idle\" is connected to nothing"
+                + " / Connect it, or leave the role out: as it stands it only keeps a module"
+                + " busy."),
+        voice().role("idle", "envelope").set("idle", "attack", "3"));
+  }
+
+  @Test
+  void anEnvelopeWithoutAGateStaysShut() {
+    assertSaid(
+        List.of(
+            "warning: \"pluck\" is used, and no cord comes to its \"gate\""
+                + " / Feed it a gate, unless it is meant to run by itself."),
+        voice().role("pluck", "envelope").cord("pluck.out", "bright.cutoff cv"));
+    assertSaid(
+        List.of(),
+        voice()
+            .role("pluck", "envelope")
+            .cord("keys.gate 1", "pluck.gate")
+            .cord("pluck.out", "bright.cutoff cv"));
+  }
+
+  @Test
+  void aLoopIsNamedInFull() {
+    assertSaid(
+        List.of(
+            "note: \"lead\" feeds \"bright\", which feeds \"dirt\", which feeds \"lead\" again"
+                + " / Feedback can turn loud at once: bring its level up slowly."),
+        patch("p")
+            .role("lead", "oscillator")
+            .role("bright", "filter")
+            .role("dirt", "amplifier")
+            .cord("lead.saw", "bright.audio")
+            .cord("bright.out", "dirt.audio", "out.left")
+            .cord("dirt.out", "lead.fm"));
+  }
+
+  @Test
+  void twoSeparateLoopsAreTwoNotes() {
+    assertSaid(
+        List.of(
+            "note: \"lead\" feeds itself"
+                + " / Feedback can turn loud at once: bring its level up slowly.",
+            "note: \"bright\" feeds itself"
+                + " / Feedback can turn loud at once: bring its level up slowly."),
+        patch("p")
+            .role("lead", "oscillator")
+            .role("bright", "filter")
+            .cord("lead.sine", "lead.fm")
+            .cord("lead.saw", "bright.audio")
+            .cord("bright.out", "bright.cutoff cv", "out.left"));
+  }
+}
