@@ -72,7 +72,13 @@ final class CordReasons {
   }
 
   private Optional<String> heard(int to, Module sink) {
-    return course.role(to, sink).map(role -> "it would be heard: " + Wording.plays(sink, role));
+    return course
+        .role(to, sink)
+        .map(
+            role ->
+                role.equals(sink.name())
+                    ? "it would be heard through " + sink.name()
+                    : "it would be heard: " + Wording.plays(sink, role));
   }
 
   private String notKept(int to, Cord cord) {

@@ -4,7 +4,6 @@ import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.plan.SongPlan.CastAs;
-import entracte.rig.Control;
 import entracte.rig.Cord;
 import entracte.rig.Module;
 import entracte.rig.Socket;
@@ -67,6 +66,11 @@ final class Course {
     return a.compareTo(b) < 0 ? a + "\n" + b : b + "\n" + a;
   }
 
+  /** How many songs there are. */
+  int songs() {
+    return songs.size();
+  }
+
   SongPlan song(int song) {
     return songs.get(song).plan();
   }
@@ -105,16 +109,6 @@ final class Course {
       }
     }
     return false;
-  }
-
-  /** The first song from {@code from} on whose patch names the control. */
-  OptionalInt named(int from, Control control) {
-    for (int song = from; song < songs.size(); song++) {
-      if (songs.get(song).settings().of(control).isPresent()) {
-        return OptionalInt.of(song);
-      }
-    }
-    return OptionalInt.empty();
   }
 
   NamedSettings settings(int song) {

@@ -2,6 +2,7 @@ package entracte.cue;
 
 import entracte.rig.Control;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Why a knob is turned or a switch thrown. Sentences without their full stops. */
 final class SettingReasons {
@@ -11,27 +12,34 @@ final class SettingReasons {
     this.course = course;
   }
 
+  /** The song that a control set before {@code to} is for. */
   int songFor(int to, Control control) {
-    return isShutting(to, control) ? to : course.named(to, control).orElse(to);
+    return firstCare(to, control).orElse(to);
   }
 
   String why(int to, Control control) {
-    OptionalInt named = course.named(to, control);
-    if (isShutting(to, control)) {
-      return "shut, so that the cord waiting there is not heard";
+    OptionalInt care = firstCare(to, control);
+    if (care.isEmpty()) {
+      return "no song cares how it stands";
     }
-    if (named.isEmpty()) {
-      return "the plan wants it so";
+    int song = care.getAsInt();
+    if (song > to) {
+      return course.early(song) + free(to, song, control);
     }
-    int song = named.getAsInt();
-    return song == to
-        ? course.settings(song).of(control).orElseThrow().owner()
+    return isShutting(to, control)
+        ? "shut, so that the cord waiting there is not heard"
+        : course.settings(to).of(control).orElseThrow().owner()
             + " wants it in "
-            + course.title(song)
-        : course.early(song) + free(to, song, control);
+            + course.title(to);
   }
 
-  /** Whether it shuts a channel that the coming song does not use, for a cord that waits in it. */
+  private OptionalInt firstCare(int to, Control control) {
+    return IntStream.range(to, course.songs())
+        .filter(song -> course.settings(song).of(control).isPresent() || isShutting(song, control))
+        .findFirst();
+  }
+
+  /** Whether it shuts a channel that the song does not use, for a cord that waits in it. */
   private boolean isShutting(int to, Control control) {
     return course.settings(to).of(control).isEmpty()
         && control.group().closed().containsKey(control.name())

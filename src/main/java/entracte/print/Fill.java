@@ -6,8 +6,8 @@ import java.util.List;
 
 /** Fills lines of a set width with the words of a text. */
 public final class Fill {
-  /** A figure and its unit stay on one line. */
-  private static final String GAP = "\\s+(?!cm\\b|s\\b|min\\b)";
+  /** A figure stays with the word before it and with its unit: osc 1, to 6.5, 30 cm. */
+  private static final String GAP = "\\s+(?!\\d|cm\\b|s\\b|min\\b)";
 
   private final int width;
   private final String rest;
@@ -35,7 +35,7 @@ public final class Fill {
       throw new IllegalArgumentException("no room for words: " + width);
     }
     Fill fill = new Fill(width, first, rest);
-    for (String word : text.strip().split(GAP)) {
+    for (String word : text.strip().replaceAll("\\s+", " ").split(GAP)) {
       fill.add(word);
     }
     fill.end();

@@ -42,6 +42,13 @@ class ReasonsTest {
   }
 
   @Test
+  void aModuleThatThePatchNamesOutrightIsHeardToo() {
+    song("One", List.of("mix 1.out", "filter 1.audio"), List.of(), "bright", "filter 1");
+    song("Two", List.of("osc 1.saw", "filter 1.cutoff cv"), List.of(), "filter 1", "filter 1");
+    assertEquals("it would be heard through filter 1", whyPulled(1, "mix 1.out", "filter 1.audio"));
+  }
+
+  @Test
   void aCordThatCouldStayGoesBecauseNoSongNeedsItAnyMore() {
     song("One", List.of("lfo 1.out", "osc 1.fm"), List.of(), "lead", "osc 1");
     song("Two", List.of(), List.of(), "lead", "osc 2");
@@ -84,6 +91,16 @@ class ReasonsTest {
     assertEquals("shut, so that the cord waiting there is not heard", reasons.why(0, level));
     assertEquals(0, reasons.songFor(0, level), "what keeps a song quiet is not done early");
     assertEquals("blend.high wants it in Two", reasons.why(1, level));
+  }
+
+  @Test
+  void aChannelMayBeShutEarlyForACordThatComesLater() {
+    song("One", List.of(), List.of(), "lead", "osc 1");
+    song("Two", List.of(), List.of("osc 2.saw", "mix 1.3.in"), "blend", "mix 1");
+    SettingReasons reasons = new SettingReasons(course());
+    assertEquals(
+        "early, for song 2 (Two): mix 1 is idle until then",
+        reasons.why(0, rig.control("mix 1.3.level")));
   }
 
   @Test

@@ -31,6 +31,11 @@ class FillTest {
   }
 
   @Test
+  void aFigureStaysWithItsWordAndItsUnit() {
+    assertEquals(List.of("plug", "osc 1", "(60 cm)"), Fill.lines("plug osc 1 (60 cm)", 8, "", ""));
+  }
+
+  @Test
   void squareScriptsTakeTwoCells() {
     assertEquals(List.of("\u97F3\u697D", "\u97F3"), Fill.lines("\u97F3\u697D\u97F3", 5, "", ""));
     assertEquals(1, Fill.width("e\u0301"));
