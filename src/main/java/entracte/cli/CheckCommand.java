@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Tells every mistake at once. */
 @Command(
@@ -24,6 +25,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private SetArgument set;
 
+  @Option(names = "--json", description = "Print the findings as JSON, for other programs.")
+  private boolean json;
+
   CheckCommand(Streams streams) {
     this.streams = streams;
   }
@@ -31,9 +35,13 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Loader.Loaded loaded = Loader.load(set.path());
-    streams.text(FindingPrinter.print(loaded.findings()));
-    if (!set.quiet()) {
-      streams.line(summary(loaded));
+    if (json) {
+      streams.text(Json.write(FindingsJson.of(loaded)));
+    } else {
+      streams.text(FindingPrinter.print(loaded.findings()));
+      if (!set.quiet()) {
+        streams.line(summary(loaded));
+      }
     }
     return loaded.set().isPresent() ? ExitCode.DONE : ExitCode.FINDINGS;
   }

@@ -26,7 +26,7 @@ final class Program {
   private int guarded(String... args) {
     try {
       return commandLine().execute(args);
-    } catch (StackOverflowError | OutOfMemoryError e) {
+    } catch (Error e) { // picocli hands on exceptions only
       return Mishap.report(e, streams);
     }
   }
@@ -37,7 +37,8 @@ final class Program {
             .addSubcommand(new CheckCommand(streams))
             .addSubcommand(new PlanCommand(streams, planning))
             .addSubcommand(new SheetCommand(streams, planning));
-    return line.setOut(streams.out())
+    return line.setExpandAtFiles(false)
+        .setOut(streams.out())
         .setErr(streams.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(streams.colour() ? Ansi.ON : Ansi.OFF))
         .setUsageHelpWidth(PlanText.WIDTH)

@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import entracte.plan.Aim;
 import entracte.plan.Changeover;
+import entracte.plan.Options;
 import entracte.plan.Plan;
 import entracte.plan.Planner;
 import entracte.plan.Result;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -85,6 +88,36 @@ class CommandsTest {
     assertTrue(typist.out().contains("20 sec"), typist.out());
     assertTrue(typist.out().contains("octave: 9"), typist.out());
     assertTrue(typist.out().endsWith("2 errors.\n"), typist.out());
+  }
+
+  @Test
+  void findingsMayBeReadByOtherPrograms() throws IOException {
+    mend("hum.yaml", "octave: 8", "octave: 9");
+    assertEquals(1, typist.type("check", "--json", folder.toString()));
+    Map<?, ?> json = (Map<?, ?>) StrictJson.read(typist.out());
+    assertEquals(false, json.get("playable"));
+    assertEquals(1.0, json.get("errors"));
+    Map<?, ?> finding = (Map<?, ?>) ((List<?>) json.get("findings")).get(0);
+    assertEquals("error", finding.get("severity"));
+    assertEquals(7.0, finding.get("line"));
+  }
+
+  @Test
+  void whatIsTypedReachesThePlanner() {
+    List<Options> seen = new ArrayList<>();
+    Typist watched =
+        new Typist(
+            (set, options) -> {
+              seen.add(options);
+              return Planner.plan(set, options);
+            });
+    watched.type("plan", folder.toString());
+    watched.type("plan", "--seconds", "0.5", "--seed", "7", "--aim", "FEWEST", folder.toString());
+    assertEquals(Options.DEFAULT_SECONDS, seen.get(0).seconds());
+    assertEquals(Options.DEFAULT_SEED, seen.get(0).seed());
+    assertEquals(Aim.FEWEST, seen.get(0).aim());
+    assertEquals(0.5, seen.get(1).seconds());
+    assertEquals(7, seen.get(1).seed());
   }
 
   @Test

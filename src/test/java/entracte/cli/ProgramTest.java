@@ -131,6 +131,25 @@ class ProgramTest {
     assertTrue(lines.stream().anyMatch(line -> line.startsWith(example)), typist.out());
   }
 
+  @Test
+  void theHelpReadsLikeThis() {
+    typist.type("check", "--help");
+    assertEquals(
+        """
+        Usage: entracte check [-hq] [--json] SET
+        Tells every mistake in a set at once: where it stands, what is wrong, what
+        helps.
+              SET       The set's folder (which holds set.yaml) or its file.
+          -q, --quiet   Say only what matters most.
+          -h, --help    Say this.
+              --json    Print the findings as JSON, for other programs.
+
+        Ends with 1 if there are errors, 0 if not. Example:
+          java -jar target/entracte.jar check sets/kitchen-table
+        """,
+        typist.out());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"check", "plan", "sheet"})
   void theExamplesNameSetsThatExist(String command) {
@@ -162,6 +181,25 @@ class ProgramTest {
     Path report = Path.of(lines.get(1).substring(begin.length()));
     assertTrue(Files.readString(report).contains("at entracte.cli.ProgramTest"));
     Files.delete(report);
+  }
+
+  @Test
+  void aFileIsNeverTakenForWhatWasTyped() {
+    assertEquals(3, typist.type("check", "@pom.xml"));
+    assertEquals("entracte: there is no @pom.xml", typist.err().lines().findFirst().orElse(""));
+  }
+
+  @Test
+  void evenAFullMemoryIsTold() throws java.io.IOException {
+    Typist unlucky =
+        new Typist(
+            (set, options) -> {
+              throw new OutOfMemoryError("too many songs");
+            });
+    assertEquals(70, unlucky.type("plan", "sets/kitchen-table"));
+    String first = unlucky.err().lines().findFirst().orElse("");
+    assertEquals("entracte: the program failed: OutOfMemoryError, too many songs", first);
+    Files.delete(Path.of(unlucky.err().strip().replaceFirst("(?s).*Report: ", "")));
   }
 
   @Test
