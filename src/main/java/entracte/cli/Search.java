@@ -36,7 +36,7 @@ final class Search {
     if (result instanceof Result.Planned planned) {
       return verified(planned);
     }
-    throw Stop.impossible("there is no plan. " + ((Result.Impossible) result).reason());
+    throw Stop.impossible("no plan was found. " + ((Result.Impossible) result).reason());
   }
 
   private Start start(SearchOptions search, Rig rig) {

@@ -202,7 +202,7 @@ class CommandsTest {
   void whatCannotBePlayedIsSaidWithItsReason() {
     Typist helpless = new Typist((set, options) -> new Result.Impossible("Too many boxes."));
     assertEquals(1, helpless.type("plan", folder.toString()));
-    assertEquals("entracte: there is no plan. Too many boxes.\n", helpless.err());
+    assertEquals("entracte: no plan was found. Too many boxes.\n", helpless.err());
   }
 
   @Test
