@@ -14,7 +14,8 @@ import picocli.CommandLine.Option;
     sortOptions = false,
     description = {
       "Plans the fewest moves between songs, and prints who plays what, the running order, the"
-          + " set-up, every changeover in the order of the hands, and how good the plan is known to be."
+          + " set-up, every changeover in the order of the hands, and how good the plan is"
+          + " known to be."
     },
     footer = {
       "",
