@@ -17,6 +17,9 @@ public final class NearestName {
   /** Beyond this a name is prose, and nobody mistyped it. */
   private static final int LONGEST = 80;
 
+  /** Beyond this a list of names is no musician's. */
+  private static final int MOST_KNOWN = 2000;
+
   private static final int SHORTEST_FORGIVEN = 3;
   private static final int LETTERS_PER_SLIP = 3;
 
@@ -25,12 +28,12 @@ public final class NearestName {
 
   private NearestName() {}
 
-  /** The nearest of {@code known}, if any is near; of equals the first. */
+  /** The nearest of {@code known} (of its first 2000), if any is near; of equals the first. */
   public static Optional<String> of(String wanted, Collection<String> known) {
     int allowed = allowed(wanted);
     String best = null;
     int bestDistance = allowed + 1;
-    for (String candidate : known) {
+    for (String candidate : (Iterable<String>) known.stream().limit(MOST_KNOWN)::iterator) {
       if (Math.abs(candidate.length() - wanted.length()) < bestDistance) {
         int distance = distance(fold(wanted), fold(candidate));
         if (distance < bestDistance) {

@@ -15,7 +15,23 @@ final class Names {
 
   /** Without blanks around, and with single blanks within. */
   static String tidy(String text) {
+    // Nearly every name is tidy, and a set has very many.
+    if (isTidy(text)) {
+      return text;
+    }
     return BLANKS.matcher(text.strip()).replaceAll(" ");
+  }
+
+  private static boolean isTidy(String text) {
+    boolean blank = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (Character.isWhitespace(c) && (blank || c != ' ')) {
+        return false;
+      }
+      blank = c == ' ';
+    }
+    return text.isEmpty() || !blank;
   }
 
   /** For a message: in quotation marks, on one line, cut if it is long. */

@@ -9,6 +9,9 @@ import java.util.List;
 
 /** What one run of reading has found so far, and where each piece of the model was written. */
 final class Notebook {
+  /** So many mistakes in one set are one mistake: it is the wrong file, or a broken one. */
+  static final int MOST = 1000;
+
   private final List<Finding> findings = new ArrayList<>();
   private final Places places;
 
@@ -17,7 +20,14 @@ final class Notebook {
   }
 
   void error(Place place, String message, String advice) {
-    findings.add(new Finding(Severity.ERROR, place, message, advice));
+    if (!isFull()) {
+      findings.add(new Finding(Severity.ERROR, place, message, advice));
+    }
+  }
+
+  /** Whether nothing more is noted; what takes long to word need not be worded then. */
+  boolean isFull() {
+    return findings.size() >= MOST;
   }
 
   /** Notes where {@code piece} was written and hands it back. */

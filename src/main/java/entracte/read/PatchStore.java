@@ -20,6 +20,9 @@ final class PatchStore {
   private final PatchReader reader;
   private final Map<Path, Optional<Patch>> known = new HashMap<>();
 
+  /** The same by the path as written, so that a file system is not asked for each song. */
+  private final Map<Path, Optional<Patch>> byPath = new HashMap<>();
+
   /** The files that are being read, each like the next. */
   private final List<FileName> chain = new ArrayList<>();
 
@@ -35,14 +38,22 @@ final class PatchStore {
   }
 
   private Optional<Patch> patch(FileName file, Place asked) {
+    if (byPath.containsKey(file.path())) {
+      return byPath.get(file.path());
+    }
     // Every song that names a missing file is at fault; a bad file is, once, itself.
     if (!files.isThere(file, asked)) {
       return Optional.empty();
     }
     Path identity = file.identity();
-    if (known.containsKey(identity)) {
-      return known.get(identity);
+    if (!known.containsKey(identity)) {
+      known.put(identity, read(file, asked));
     }
+    byPath.put(file.path(), known.get(identity));
+    return known.get(identity);
+  }
+
+  private Optional<Patch> read(FileName file, Place asked) {
     chain.add(file);
     Optional<Patch> patch =
         files
@@ -53,7 +64,6 @@ final class PatchStore {
                   return reader.read(fields, file, fields.leaf("like").flatMap(l -> like(l, file)));
                 });
     chain.remove(chain.size() - 1);
-    known.put(identity, patch);
     return patch;
   }
 

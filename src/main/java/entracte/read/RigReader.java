@@ -111,7 +111,7 @@ final class RigReader {
     if (known != null) {
       return Optional.of(known);
     }
-    if (kinds.isEmpty()) {
+    if (kinds.isEmpty() || notes.isFull()) {
       return Optional.empty();
     }
     notes.error(

@@ -35,4 +35,10 @@ final class TextFile {
     String lineText = line < lines.size() ? lines.get(line) : "";
     return new Place(name.shown(), line + 1, column + 1, lineText);
   }
+
+  /** Just behind the last character. */
+  Place end() {
+    String last = lines.get(lines.size() - 1);
+    return place(lines.size() - 1, last.codePointCount(0, last.length()));
+  }
 }

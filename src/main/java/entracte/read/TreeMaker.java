@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -32,14 +33,16 @@ final class TreeMaker {
   static final int DEPTH_LIMIT = 50;
   static final int ALIAS_LIMIT = 50;
 
-  /** Control characters and halves of characters, which an escape in a quoted text can make. */
+  /** Control characters and halves of characters, which only an escape can make. */
   private static final Pattern UNPRINTABLE = Pattern.compile("[\\p{Cc}\\p{Cs}&&[^\n\t]]");
 
   private final TextFile file;
   private final Notebook notes;
+
+  /** The trees of the nodes that have an anchor. */
   private final Map<Node, Tree> made = new IdentityHashMap<>();
 
-  /** The nodes whose parts are being made. */
+  /** The nodes with an anchor whose parts are being made. */
   private final Set<Node> open = Collections.newSetFromMap(new IdentityHashMap<>());
 
   private TreeMaker(TextFile file, Notebook notes) {
@@ -83,6 +86,11 @@ final class TreeMaker {
   }
 
   private Tree tree(Node node) {
+    return node.getAnchor() == null ? make(node) : anchored(node);
+  }
+
+  /** A node that an alias may lead to again. */
+  private Tree anchored(Node node) {
     Tree known = made.get(node);
     if (known != null) {
       return known;
@@ -94,17 +102,20 @@ final class TreeMaker {
           "Write out what the alias stands for.");
       return new Tree.Items(List.of(), place(node));
     }
-    noteTag(node);
-    Tree tree =
-        switch (node.getNodeId()) {
-          case scalar -> scalar((ScalarNode) node);
-          case sequence -> items((SequenceNode) node);
-          case mapping -> table((MappingNode) node);
-          case anchor -> throw new IllegalStateException("SnakeYAML resolves aliases itself");
-        };
+    Tree tree = make(node);
     open.remove(node);
     made.put(node, tree);
     return tree;
+  }
+
+  private Tree make(Node node) {
+    noteTag(node);
+    return switch (node.getNodeId()) {
+      case scalar -> scalar((ScalarNode) node);
+      case sequence -> items((SequenceNode) node);
+      case mapping -> table((MappingNode) node);
+      case anchor -> throw new IllegalStateException("SnakeYAML resolves aliases itself");
+    };
   }
 
   private void noteTag(Node node) {
@@ -119,7 +130,8 @@ final class TreeMaker {
     if (node.isPlain() && (text.isEmpty() || text.equals("~"))) {
       return new Tree.Nothing(place);
     }
-    if (UNPRINTABLE.matcher(text).find()) {
+    boolean escapes = node.getScalarStyle() == DumperOptions.ScalarStyle.DOUBLE_QUOTED;
+    if (escapes && UNPRINTABLE.matcher(text).find()) {
       notes.error(place, "this text holds a character that cannot be shown", "Delete it.");
       text = UNPRINTABLE.matcher(text).replaceAll("");
     }

@@ -150,7 +150,7 @@ final class FilesTest {
     Arrays.fill(huge, (byte) '#');
     says(
         new Folder(folder).with("set.yaml", huge),
-        "set.yaml:1:1: \"set.yaml\" is larger than 8 MB"
+        "set.yaml:1:1: \"set.yaml\" is larger than 2 MB"
             + " | Is it the right file? If it is, part it into several.");
   }
 
