@@ -3,7 +3,6 @@ package entracte.check;
 import entracte.rig.Kind;
 import entracte.rig.Module;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 
@@ -17,14 +16,9 @@ final class Chains {
 
   private final List<Integer> gains = new ArrayList<>();
 
-  /**
-   * @param multiples modules that may be chained; others are passed over
-   */
-  Chains(Collection<Module> multiples) {
+  Chains(List<Module> multiples) {
     for (Module module : multiples) {
-      if (splits(module.kind())) {
-        gains.add(module.kind().taps() - TAPS_IN_USE);
-      }
+      gains.add(module.kind().taps() - TAPS_IN_USE);
     }
     gains.sort(Comparator.reverseOrder());
   }

@@ -12,7 +12,7 @@ final class CordCount {
 
   CordCount(RigIndex rig, Findings findings) {
     this.stock = rig.rig().cords();
-    this.chains = new Chains(rig.modules());
+    this.chains = new Chains(rig.multiples());
     this.findings = findings;
   }
 

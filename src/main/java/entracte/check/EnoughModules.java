@@ -4,11 +4,9 @@ import entracte.rig.Module;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -69,21 +67,18 @@ final class EnoughModules {
   private final class Crowd {
     private final List<RoleDraft> roles;
     private final Function<RoleDraft, List<Module>> players;
-    private final Map<Module, Integer> numbers = new HashMap<>();
 
     Crowd(List<RoleDraft> roles, Function<RoleDraft, List<Module>> players) {
       this.roles = roles;
       this.players = players;
-      roles.forEach(
-          role -> players.apply(role).forEach(m -> numbers.putIfAbsent(m, numbers.size())));
     }
 
     boolean fits() {
       List<int[]> options = new ArrayList<>();
       for (RoleDraft role : roles) {
-        options.add(players.apply(role).stream().mapToInt(numbers::get).toArray());
+        options.add(rig.numbers(players.apply(role)));
       }
-      return new Matching(options, numbers.size()).complete();
+      return new Matching(options, rig.modules().size()).complete();
     }
 
     /** Spares one role after another while the rest still does not fit. */
@@ -102,13 +97,14 @@ final class EnoughModules {
 
     /** These roles and all others that have no candidate but theirs. */
     List<RoleDraft> joinedBy(List<RoleDraft> others) {
-      return others.stream().filter(r -> numbers.keySet().containsAll(players.apply(r))).toList();
+      Set<Module> theirs = modules();
+      return others.stream().filter(role -> theirs.containsAll(players.apply(role))).toList();
     }
 
     /** In the order of the rig. */
     Set<Module> modules() {
       Set<Module> inOrder = new TreeSet<>(Comparator.comparingInt(rig::number));
-      inOrder.addAll(numbers.keySet());
+      roles.forEach(role -> inOrder.addAll(players.apply(role)));
       return inOrder;
     }
   }

@@ -78,6 +78,10 @@ final class Fit {
         role.controls().stream().map(controls::control).toList());
   }
 
+  boolean isPlayable() {
+    return !fitting.isEmpty();
+  }
+
   /** The modules that can play the role, kind after kind; empty if none can. */
   List<Module> candidates() {
     return fitting.isEmpty() ? List.of() : players();
@@ -85,8 +89,12 @@ final class Fit {
 
   /** The candidates; where a mistake leaves none, every module that the role accepts. */
   List<Module> players() {
+    List<Replies> playing = fitting.isEmpty() ? all : fitting;
+    if (playing.size() == 1) {
+      return playing.get(0).offer().modules();
+    }
     Set<Module> modules = new LinkedHashSet<>();
-    (fitting.isEmpty() ? all : fitting).forEach(r -> modules.addAll(r.offer().modules()));
+    playing.forEach(replies -> modules.addAll(replies.offer().modules()));
     return List.copyOf(modules);
   }
 

@@ -5,9 +5,13 @@ import entracte.rig.Direction;
 import entracte.rig.Group;
 import entracte.rig.Jack;
 import entracte.rig.Kind;
+import entracte.rig.Module;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Everything that is connected leads to an outlet in the end: a module that only takes signals in,
@@ -15,13 +19,13 @@ import java.util.List;
  * modulates. Where signals run dry, the last role of their way is named.
  */
 final class Heard {
-  private final boolean rigHasOutlet;
+  private final Set<Module> outlets = new HashSet<>();
   private final Findings findings;
 
   Heard(RigIndex rig, Findings findings) {
     this.findings = findings;
-    this.rigHasOutlet = rig.modules().stream().anyMatch(m -> isOutlet(m.kind()));
-    if (!rigHasOutlet && !rig.modules().isEmpty()) {
+    rig.modules().stream().filter(m -> isOutlet(m.kind())).forEach(outlets::add);
+    if (outlets.isEmpty() && !rig.modules().isEmpty()) {
       findings.note(
           rig.rig(),
           "nothing in the rig leads to the desk, so it is not checked whether voices are heard",
@@ -37,15 +41,15 @@ final class Heard {
   }
 
   void check(Part part, PatchGraph graph, List<RoleDraft> drafts) {
-    if (!rigHasOutlet) {
+    if (outlets.isEmpty()) {
       return;
     }
-    BitSet outlets = new BitSet();
+    BitSet goals = new BitSet();
     for (int role = 0; role < graph.roles(); role++) {
       CastRole cast = part.roles().get(role);
-      outlets.set(role, cast.candidates().stream().anyMatch(m -> isOutlet(m.kind())));
+      goals.set(role, !Collections.disjoint(outlets, cast.candidates()));
     }
-    BitSet heard = graph.leadingTo(outlets);
+    BitSet heard = graph.leadingTo(goals);
     BitSet told = new BitSet();
     for (int role = 0; role < graph.roles(); role++) {
       if (graph.isConnected(role) && !heard.get(role) && !told.get(role)) {

@@ -30,7 +30,7 @@ final class Reach {
 
   Reach(RigIndex rig, Findings findings) {
     this.rig = rig.rig();
-    this.multiples = rig.modules().stream().filter(m -> Chains.splits(m.kind())).toList();
+    this.multiples = rig.multiples();
     this.findings = findings;
   }
 

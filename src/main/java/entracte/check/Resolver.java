@@ -48,7 +48,9 @@ final class Resolver {
       fit.report();
       fits.put(draft, fit);
     }
-    checkWays(wires, fits);
+    if (!fits.values().stream().allMatch(Fit::isPlayable)) {
+      checkWays(wires, fits);
+    }
     List<RoleDraft> all = List.copyOf(drafts.all());
     Optional<Part> part =
         findings.errors() > before

@@ -19,6 +19,7 @@ final class RigIndex {
   private final Map<String, Module> modules = new LinkedHashMap<>();
   private final Map<String, List<Module>> byKind = new LinkedHashMap<>();
   private final Map<String, Integer> numbers = new HashMap<>();
+  private final List<Module> multiples;
 
   RigIndex(Rig rig) {
     this.rig = rig;
@@ -31,6 +32,7 @@ final class RigIndex {
         byKind.computeIfAbsent(module.kind().name(), name -> new ArrayList<>()).add(module);
       }
     }
+    multiples = modules.values().stream().filter(m -> Chains.splits(m.kind())).toList();
   }
 
   Rig rig() {
@@ -55,9 +57,23 @@ final class RigIndex {
     return Collections.unmodifiableCollection(modules.values());
   }
 
+  /** The modules that can split a signal. */
+  List<Module> multiples() {
+    return multiples;
+  }
+
   /** The place of a module in {@link #modules}, from 0. */
   int number(Module module) {
     return numbers.get(module.name());
+  }
+
+  /** The places of some modules. */
+  int[] numbers(List<Module> some) {
+    int[] places = new int[some.size()];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = number(some.get(i));
+    }
+    return places;
   }
 
   Collection<String> kindNames() {

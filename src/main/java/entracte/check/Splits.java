@@ -18,7 +18,7 @@ final class Splits {
 
   Splits(RigIndex rig, Findings findings) {
     this.rig = rig;
-    this.all = new Chains(rig.modules());
+    this.all = new Chains(rig.multiples());
     this.findings = findings;
   }
 
@@ -82,13 +82,9 @@ final class Splits {
   private int free(Part part, int needed) {
     List<int[]> options = new ArrayList<>();
     for (CastRole role : part.roles()) {
-      options.add(role.candidates().stream().mapToInt(rig::number).toArray());
+      options.add(rig.numbers(role.candidates()));
     }
-    int[] multiples =
-        rig.modules().stream()
-            .filter(module -> Chains.splits(module.kind()))
-            .mapToInt(rig::number)
-            .toArray();
+    int[] multiples = rig.numbers(rig.multiples());
     for (int i = 0; i < needed; i++) {
       options.add(multiples);
     }
