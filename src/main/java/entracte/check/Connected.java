@@ -23,7 +23,7 @@ final class Connected {
   }
 
   void check(Part part, PatchGraph graph, List<RoleDraft> drafts) {
-    for (int role = 0; role < graph.roles(); role++) {
+    for (int role = 0; role < drafts.size(); role++) {
       RoleDraft draft = drafts.get(role);
       if (draft.isDeclared() && !graph.isConnected(role) && hasJacks(draft)) {
         findings.warning(

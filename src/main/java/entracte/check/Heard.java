@@ -6,10 +6,10 @@ import entracte.rig.Group;
 import entracte.rig.Jack;
 import entracte.rig.Kind;
 import entracte.rig.Module;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -45,37 +45,30 @@ final class Heard {
       return;
     }
     BitSet goals = new BitSet();
-    for (int role = 0; role < graph.roles(); role++) {
-      CastRole cast = part.roles().get(role);
-      goals.set(role, !Collections.disjoint(outlets, cast.candidates()));
+    for (int node = 0; node < graph.nodes().size(); node++) {
+      CastRole role = part.roles().get(graph.nodes().get(node).role());
+      goals.set(node, !Collections.disjoint(outlets, role.candidates()));
     }
     BitSet heard = graph.leadingTo(goals);
     BitSet told = new BitSet();
-    for (int role = 0; role < graph.roles(); role++) {
-      if (graph.isConnected(role) && !heard.get(role) && !told.get(role)) {
-        told.or(reportEnd(role, graph, drafts));
+    for (int node = 0; node < graph.nodes().size(); node++) {
+      BitSet knot = graph.knotOf(node);
+      boolean ends = graph.reachedFrom(node).equals(knot);
+      if (ends && !heard.get(node) && !told.get(node)) {
+        told.or(knot);
+        report(node, knot, graph, drafts);
       }
     }
   }
 
-  /** Reports the role if all its ways lead back to it; returns the roles it speaks for. */
-  private BitSet reportEnd(int role, PatchGraph graph, List<RoleDraft> drafts) {
-    BitSet self = new BitSet();
-    self.set(role);
-    BitSet onward = graph.reachedFrom(role);
-    BitSet beyond = (BitSet) onward.clone();
-    beyond.andNot(graph.leadingTo(self));
-    if (!beyond.isEmpty()) {
-      return new BitSet();
-    }
-    List<String> names = new ArrayList<>();
-    onward.stream().forEach(each -> names.add(drafts.get(each).name()));
+  private void report(int node, BitSet knot, PatchGraph graph, List<RoleDraft> drafts) {
+    Set<String> names = new LinkedHashSet<>();
+    knot.stream().forEach(each -> names.add(graph.name(each)));
     findings.warning(
-        drafts.get(role).piece(),
+        drafts.get(graph.nodes().get(node).role()).piece(),
         Quoted.list(names)
             + (names.size() == 1 ? " is never heard: it leads" : " are never heard: they lead")
             + " to no output of the rig",
         "Connect an output of it onward, or leave it out.");
-    return onward;
   }
 }

@@ -1,5 +1,6 @@
 package entracte.check;
 
+import entracte.check.PatchGraph.Side;
 import java.util.BitSet;
 import java.util.List;
 
@@ -11,35 +12,34 @@ final class Loops {
     this.findings = findings;
   }
 
-  /** Names the shortest loop through the first role of each knot of loops. */
+  /** Names the shortest loop through the first node of each knot of loops. */
   void check(PatchGraph graph, List<RoleDraft> drafts) {
     BitSet told = new BitSet();
-    for (int role = 0; role < graph.roles(); role++) {
-      List<Integer> loop = told.get(role) ? List.of() : graph.loop(role);
+    for (int node = 0; node < graph.nodes().size(); node++) {
+      List<Integer> loop = told.get(node) ? List.of() : graph.loop(node);
       if (!loop.isEmpty()) {
-        BitSet self = new BitSet();
-        self.set(role);
-        BitSet knot = graph.reachedFrom(role);
-        knot.and(graph.leadingTo(self));
-        told.or(knot);
+        told.or(graph.knotOf(node));
         findings.note(
-            drafts.get(role).piece(),
-            sentence(loop, drafts),
+            drafts.get(graph.nodes().get(node).role()).piece(),
+            sentence(loop, graph),
             "Feedback can turn loud at once: bring its level up slowly.");
       }
     }
   }
 
-  private static String sentence(List<Integer> loop, List<RoleDraft> drafts) {
-    String first = '"' + drafts.get(loop.get(0)).name() + '"';
-    if (loop.size() == 1) {
-      return first + " feeds itself";
-    }
-    StringBuilder sentence = new StringBuilder(first);
-    for (int i = 1; i < loop.size(); i++) {
-      sentence.append(i == 1 ? " feeds \"" : ", which feeds \"");
-      sentence.append(drafts.get(loop.get(i)).name()).append('"');
-    }
-    return sentence + ", which feeds " + first + " again";
+  private static String sentence(List<Integer> loop, PatchGraph graph) {
+    List<String> names =
+        loop.stream()
+            .filter(node -> graph.nodes().get(node).side() == Side.OUT)
+            .map(node -> '"' + graph.name(node) + '"')
+            .toList();
+    return names.size() == 1
+        ? names.get(0) + " feeds itself"
+        : names.get(0)
+            + " feeds "
+            + String.join(", which feeds ", names.subList(1, names.size()))
+            + ", which feeds "
+            + names.get(0)
+            + " again";
   }
 }

@@ -120,4 +120,60 @@ final class HeardTest extends MistakesTest {
             .cord("lead.saw", "bright.audio")
             .cord("bright.out", "bright.cutoff cv", "out.left"));
   }
+
+  /** Two halves that have nothing to do with each other; one in row after the other is no loop. */
+  private static final Rig HALVES =
+      commonKinds()
+          .kind("halves", k -> k.channels(2, java.util.Map.of(), "in", "out"))
+          .row("osc 1: oscillator", "cut: halves", "out: output")
+          .build();
+
+  @Test
+  void oneChannelAfterTheOtherIsNoLoop() {
+    assertSaid(
+        List.of(),
+        HALVES,
+        patch("p")
+            .cord("osc 1.saw", "cut.a.in")
+            .cord("cut.a.out", "cut.b.in")
+            .cord("cut.b.out", "out.left")
+            .song());
+  }
+
+  @Test
+  void aChannelMayBeUnheardWhileTheOtherIsHeard() {
+    assertSaid(
+        List.of(
+            "warning: \"cut.b\" is never heard: it leads to no output of the rig"
+                + " / Connect an output of it onward, or leave it out."),
+        HALVES,
+        patch("p")
+            .cord("osc 1.saw", "cut.a.in")
+            .cord("osc 1.sine", "cut.b.in")
+            .cord("cut.a.out", "out.left")
+            .song());
+  }
+
+  @Test
+  void aChannelMayFeedItself() {
+    assertSaid(
+        List.of(
+            "note: \"osc 1\" feeds \"cut.1\", which feeds \"osc 1\" again"
+                + " / Feedback can turn loud at once: bring its level up slowly."),
+        HALVES,
+        patch("p")
+            .cord("osc 1.sine", "cut.1.in")
+            .cord("cut.1.out", "osc 1.fm")
+            .cord("osc 1.saw", "out.left")
+            .song());
+  }
+
+  @Test
+  void aMixerWhoseOutIsUnusedIsToldOnceForAllItsChannels() {
+    assertSaid(
+        List.of(
+            "warning: \"mix 1\" is never heard: it leads to no output of the rig"
+                + " / Connect an output of it onward, or leave it out."),
+        patch("p").cord("osc 1.saw", "mix 1.a.in").cord("osc 2.saw", "mix 1.b.in"));
+  }
 }

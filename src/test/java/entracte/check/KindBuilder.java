@@ -10,7 +10,6 @@ import entracte.rig.Position;
 import entracte.rig.Scale;
 import entracte.rig.Switch;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -100,15 +99,26 @@ public final class KindBuilder {
   }
 
   public KindBuilder channels(int count, Map<String, Position> closed) {
+    return channels(count, closed, "in");
+  }
+
+  /**
+   * Channels with a knob {@code level} and these jacks; {@code out} is an output, others inputs.
+   */
+  public KindBuilder channels(int count, Map<String, Position> closed, String... names) {
+    List<Jack> each = new ArrayList<>();
+    for (String jack : names) {
+      each.add(new Jack(jack, jack.equals("out") ? Direction.OUT : Direction.IN));
+    }
     groups.add(
         new Group(
             Group.Form.CHANNELS,
             "",
             count,
-            List.of(new Jack("in", Direction.IN)),
+            each,
             List.of(new Knob("level", new Scale(0, 10))),
             List.of(),
-            new HashMap<>(closed)));
+            closed));
     return this;
   }
 
