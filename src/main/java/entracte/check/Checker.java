@@ -1,6 +1,8 @@
 package entracte.check;
 
+import entracte.finding.Finding;
 import entracte.finding.Places;
+import entracte.finding.Severity;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
 import java.util.ArrayList;
@@ -27,12 +29,26 @@ public final class Checker {
 
   /** Checks {@code set}; findings stand where {@code places} knows their pieces to be. */
   public static Checked check(SetList set, Places places) {
-    return new Checker(set, places).check();
+    return check(set, places, List.of());
   }
 
-  private Checked check() {
+  /**
+   * Checks a set that could not be read without mistakes.
+   *
+   * @param soFar what is known to be wrong; of a rig that has an error in its file modules may be
+   *     missing, so it is not said that they are too few
+   */
+  public static Checked check(SetList set, Places places, List<Finding> soFar) {
+    String rigFile = places.of(set.rig()).file();
+    boolean rigIsWhole =
+        soFar.stream()
+            .noneMatch(f -> f.severity() == Severity.ERROR && f.place().file().equals(rigFile));
+    return new Checker(set, places).check(rigIsWhole);
+  }
+
+  private Checked check(boolean rigIsWhole) {
     RigIndex rig = new RigIndex(set.rig());
-    boolean rigIsSound = checkRig(rig);
+    boolean rigIsSound = checkRig(rig) && rigIsWhole;
     new SongList(findings).check(set);
     GearCues cues = new GearCues(set.rig(), findings);
     set.songs().forEach(cues::check);

@@ -109,10 +109,7 @@ final class Drafts {
   }
 
   private RoleDraft declared(Role role) {
-    List<Offer> offers = new ArrayList<>();
-    for (String accepted : new LinkedHashSet<>(role.accepts())) {
-      offer(role, accepted).ifPresent(offers::add);
-    }
+    List<Offer> offers = offers(role);
     if (role.accepts().isEmpty()) {
       findings.error(
           role,
@@ -124,11 +121,16 @@ final class Drafts {
           "the rig has no module of kind \"" + offers.get(0).kind().name() + "\"",
           "The role \"" + role.name() + "\" needs one.");
     }
-    boolean pinned =
-        role.accepts().size() == 1
-            && !offers.isEmpty()
-            && rig.kind(role.accepts().get(0)).isEmpty();
+    boolean pinned = offers.size() == 1 && rig.kind(role.accepts().get(0)).isEmpty();
     return new RoleDraft(role.name(), role, true, pinned, offers);
+  }
+
+  /** Nothing if one is unknown: then it is not known either what all lack, or how few they are. */
+  private List<Offer> offers(Role role) {
+    Set<String> accepted = new LinkedHashSet<>(role.accepts());
+    List<Offer> offers = new ArrayList<>();
+    accepted.forEach(name -> offer(role, name).ifPresent(offers::add));
+    return offers.size() < accepted.size() ? List.of() : offers;
   }
 
   private Optional<Offer> offer(Role role, String accepted) {

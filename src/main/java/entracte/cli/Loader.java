@@ -34,7 +34,8 @@ final class Loader {
     demand(path);
     ReadSet read = SetReader.read(path);
     List<Finding> findings = new ArrayList<>(read.findings());
-    Optional<Checked> checked = read.setList().map(set -> Checker.check(set, read.places()));
+    Optional<Checked> checked =
+        read.setList().map(set -> Checker.check(set, read.places(), read.findings()));
     checked.ifPresent(c -> findings.addAll(c.findings()));
     Optional<PlayableSet> set = read.hasErrors() ? Optional.empty() : checked.flatMap(Checked::set);
     return new Loaded(List.copyOf(findings), set);
