@@ -7,6 +7,9 @@ import java.util.Arrays;
  * from it exactly.
  */
 final class Casting {
+  /** The module of a role that has none yet. */
+  static final int UNCAST = -1;
+
   /** Which of its shapes each song takes. */
   final int[] shape;
 

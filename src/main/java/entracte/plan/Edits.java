@@ -105,7 +105,7 @@ final class Edits {
     return module[song][role];
   }
 
-  /** The socket of an end once the edits are in. */
+  /** The socket of an end once the edits are in; -1 if its role then has no module. */
   int socket(Layout layout, int song, int end) {
     Shape shape = layout.shape(song);
     int role = shape.roleOfEnd[end];
@@ -114,6 +114,9 @@ final class Edits {
     }
     RigIndex rig = problem.rig;
     int newModule = module[song][role];
+    if (newModule == Casting.UNCAST) {
+      return CordLedger.NOTHING;
+    }
     int q = shape.stripOfEnd[end];
     int physical = q < 0 ? rig.firstStrip[newModule][0] : strip[song][q];
     int jack = shape.jackOfEnd[end][rig.kindOfModule[newModule]];

@@ -15,11 +15,22 @@ final class Layout {
   /** The first use of each column; uses of one column follow each other. */
   final int[] firstUse;
 
+  private final boolean[] shutForFree;
+
   /** Cords that no length in stock can reach. */
   private int tooFar;
 
   Layout(Problem problem, Casting casting) {
+    this(problem, casting, new boolean[problem.songs()]);
+  }
+
+  /**
+   * @param shutForFree the songs in which a channel that is shut needs no control turned: no real
+   *     rig is so, but what it costs is a lower bound
+   */
+  Layout(Problem problem, Casting casting, boolean[] shutForFree) {
     this.problem = problem;
+    this.shutForFree = shutForFree;
     this.casting = casting;
     rig = problem.rig;
     firstUse = new int[problem.columns() + 1];
@@ -52,9 +63,13 @@ final class Layout {
     return firstUse[song + 1] + cord;
   }
 
+  /** The socket of an end, or -1 while its role has no module. */
   int socket(int song, int end) {
     Shape shape = shape(song);
     int module = casting.module[song][shape.roleOfEnd[end]];
+    if (module == Casting.UNCAST) {
+      return CordLedger.NOTHING;
+    }
     int kind = rig.kindOfModule[module];
     int strip = physicalStrip(song, module, shape.stripOfEnd[end]);
     return rig.firstSocketOfStrip[strip] + shape.jackOfEnd[end][kind];
@@ -64,15 +79,22 @@ final class Layout {
     return strip < 0 ? rig.firstStrip[module][0] : casting.strip[song][strip];
   }
 
+  /** Plugs a cord, once both its roles have modules. */
   void plug(int song, int cord) {
     int source = socket(song, 2 * cord);
     int sink = socket(song, 2 * cord + 1);
+    if (source == CordLedger.NOTHING || sink == CordLedger.NOTHING) {
+      return;
+    }
     cords.plug(use(song, cord), song + 1, source, sink);
     tooFar += isTooFar(source, sink) ? 1 : 0;
   }
 
   void unplug(int song, int cord) {
     int use = use(song, cord);
+    if (cords.sourceOf[use] == CordLedger.NOTHING) {
+      return;
+    }
     tooFar -= isTooFar(cords.sourceOf[use], cords.sinkOf[use]) ? 1 : 0;
     cords.unplug(use);
   }
@@ -85,6 +107,9 @@ final class Layout {
   /** Puts a role onto its module: the module plays, its controls and jumpers are wanted. */
   void seat(int song, int role) {
     int module = casting.module[song][role];
+    if (module == Casting.UNCAST) {
+      return;
+    }
     cords.setPlaying(module, song + 1, true);
     wantControls(song, role, module, true);
     needJumpers(song, role, module, 1);
@@ -94,6 +119,9 @@ final class Layout {
   /** Takes a role off its module. */
   void unseat(int song, int role) {
     int module = casting.module[song][role];
+    if (module == Casting.UNCAST) {
+      return;
+    }
     shutStrips(song, module, false);
     cords.setPlaying(module, song + 1, false);
     wantControls(song, role, module, false);
@@ -161,7 +189,7 @@ final class Layout {
 
   private void setShut(int song, int strip, boolean shut) {
     cords.setShut(strip, song + 1, shut);
-    for (int i = 0; i < rig.closedControls[strip].length; i++) {
+    for (int i = 0; i < rig.closedControls[strip].length && !shutForFree[song]; i++) {
       int control = rig.closedControls[strip][i];
       if (shut) {
         double at = rig.closedValues[strip][i];

@@ -37,7 +37,11 @@ final class Ledger {
   private long oldTurning;
 
   Ledger(Problem problem, Casting casting, Stock stock) {
-    layout = new Layout(problem, casting);
+    this(problem, new Layout(problem, casting), stock);
+  }
+
+  Ledger(Problem problem, Layout layout, Stock stock) {
+    this.layout = layout;
     cords = layout.cords;
     rig = problem.rig;
     paths = new PlugPaths(cords, problem.weights);
@@ -154,6 +158,7 @@ final class Ledger {
       touchModule(edits.module(song, role), song + 1);
       Shape shape = layout.shape(song);
       for (int cord : shape.cordsOfRole[role]) {
+        touchUse(layout.use(song, cord));
         touchSocket(layout.socket(song, 2 * cord), song + 1);
         touchSocket(layout.socket(song, 2 * cord + 1), song + 1);
         touchSocket(edits.socket(layout, song, 2 * cord), song + 1);
@@ -163,6 +168,9 @@ final class Ledger {
   }
 
   private void touchModule(int module, int column) {
+    if (module == Casting.UNCAST) {
+      return;
+    }
     int[] groups = rig.firstStrip[module];
     int first = rig.firstSocketOfStrip[groups[0]];
     int strips = module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
@@ -187,6 +195,9 @@ final class Ledger {
   }
 
   private void touchSocket(int socket, int column) {
+    if (socket == CordLedger.NOTHING) {
+      return;
+    }
     touchUse(cords.previousUse(socket, column));
     touchUse(cords.use(socket, column));
     touchUse(cords.nextUse(socket, column));
@@ -203,6 +214,9 @@ final class Ledger {
     for (int i = 0; i < uses.size(); i++) {
       int use = uses.get(i);
       seed(use);
+      if (cords.sourceOf[use] == CordLedger.NOTHING) {
+        continue;
+      }
       seedNeighbours(cords.sourceOf[use], cords.columnOf[use]);
       seedNeighbours(cords.sinkOf[use], cords.columnOf[use]);
     }

@@ -56,6 +56,31 @@ final class Problem {
     lengthNeeded = lengths();
   }
 
+  /** The songs {@code from} to {@code to} (exclusive) alone; the first of them starts for free. */
+  private Problem(Problem whole, int from, int to) {
+    set = whole.set;
+    rig = whole.rig;
+    parking = whole.parking;
+    lengthNeeded = whole.lengthNeeded;
+    shapes.addAll(whole.shapes.subList(from, to));
+    boolean atStart = from == 0;
+    start = atStart ? whole.start : Start.bare();
+    weights = Weights.of(start);
+    startCords = atStart ? whole.startCords : new int[0][];
+    startPosition = whole.startPosition.clone();
+    if (!atStart) {
+      Arrays.fill(startPosition, Double.NaN);
+    }
+  }
+
+  /**
+   * The songs {@code from} to {@code to} (exclusive) as a problem of their own. Its changeovers cost
+   * at most what they cost in the whole: whatever the whole brings along is free here.
+   */
+  Problem window(int from, int to) {
+    return new Problem(this, from, to);
+  }
+
   private int[] sockets(Cord cord) {
     return new int[] {rig.indexOf(cord.source()), rig.indexOf(cord.sink())};
   }
