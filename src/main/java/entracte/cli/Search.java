@@ -36,7 +36,10 @@ final class Search {
     if (result instanceof Result.Planned planned) {
       return verified(planned);
     }
-    throw Stop.impossible("no plan was found. " + ((Result.Impossible) result).reason());
+    if (result instanceof Result.NoneFound none) {
+      throw Stop.impossible("no plan was found. " + none.reason());
+    }
+    throw Stop.impossible("there is no plan. " + ((Result.Impossible) result).reason());
   }
 
   private Start start(SearchOptions search, Rig rig) {

@@ -25,10 +25,9 @@ final class SearchOptions {
   @Option(
       names = "--seconds",
       paramLabel = "S",
-      defaultValue = "2",
       converter = SearchSeconds.class,
-      description = "Stop looking for a better plan after S seconds (2 unless you say).")
-  private double seconds;
+      description = "Look for a better plan for S seconds; unless you say, for two rounds.")
+  private Double seconds;
 
   @Option(
       names = "--seed",
@@ -55,7 +54,7 @@ final class SearchOptions {
   }
 
   double seconds() {
-    return seconds;
+    return seconds == null ? Options.DEFAULT_SECONDS : seconds;
   }
 
   Optional<Path> from() {
@@ -68,7 +67,8 @@ final class SearchOptions {
 
   /** What the planner is given. */
   Options options(Start start) {
-    return Options.defaults().withAim(aim).withStart(start).withSeconds(seconds).withSeed(seed);
+    Options options = Options.defaults().withAim(aim).withStart(start).withSeed(seed);
+    return seconds == null ? options : options.withSeconds(seconds);
   }
 
   /** Refuses an aim that the planner does not have yet, rather than pretending. */

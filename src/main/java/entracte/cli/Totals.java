@@ -74,7 +74,7 @@ final class Totals {
           "The search stopped at its limit of "
               + entracte.rig.Figures.plain(limit)
               + " s; --seconds gives it more.";
-      case STEPS -> "The search stopped when it had tried as often as it may.";
+      case ROUNDS -> "The search stopped after its usual rounds; --seconds gives it more.";
       case CANCELLED -> "The search was stopped by hand.";
     };
   }

@@ -39,6 +39,9 @@ final class CordLedger {
   /** The columns in which a cord may wait in a channel of a module that plays. */
   private final long[] shut;
 
+  /** The columns in which a jack waits for a cord whose other end is not yet cast, by socket. */
+  private final long[] pending;
+
   final int[] sourceOf;
   final int[] sinkOf;
   final int[] columnOf;
@@ -58,6 +61,7 @@ final class CordLedger {
     useAt = new int[rig.sockets.size() * columns];
     playing = new long[rig.modules.size() * words];
     shut = new long[rig.strips() * words];
+    pending = new long[rig.sockets.size() * words];
     sourceOf = new int[uses];
     sinkOf = new int[uses];
     columnOf = new int[uses];
@@ -115,6 +119,15 @@ final class CordLedger {
     }
   }
 
+  /** Leaves open which cord a jack will have: any may still wait there. */
+  void setPending(int socket, int column, boolean isPending) {
+    if (isPending) {
+      Songs.add(pending, socket * words, column);
+    } else {
+      Songs.drop(pending, socket * words, column);
+    }
+  }
+
   /** The use of a socket in a column, or {@link #NOTHING}. */
   int use(int socket, int column) {
     return useAt[socket * columns + column];
@@ -147,7 +160,7 @@ final class CordLedger {
     int strip = rig.stripOfSocket[socket] * words;
     int from = column + 1;
     for (int word = from >> 6; word < words; word++) {
-      long bits = playing[module + word] & ~shut[strip + word];
+      long bits = playing[module + word] & ~(shut[strip + word] | pending[socket * words + word]);
       if (word == from >> 6) {
         bits = bits >>> from << from;
       }
@@ -167,7 +180,7 @@ final class CordLedger {
     int module = rig.moduleOfSocket[socket] * words;
     int strip = rig.stripOfSocket[socket] * words;
     for (int word = to >> 6; word >= 0; word--) {
-      long bits = playing[module + word] & ~shut[strip + word];
+      long bits = playing[module + word] & ~(shut[strip + word] | pending[socket * words + word]);
       if (word == to >> 6) {
         bits = bits << (63 - (to & 63)) >>> (63 - (to & 63));
       }

@@ -13,16 +13,16 @@ final class Finish {
 
   /** The best plan known for a casting; empty if it has a fault or the bag cannot serve it. */
   Optional<Plan> plan(Casting casting) {
+    Optional<Plan> loose = loosePlan(casting);
+    return loose.isPresent() ? loose : tightPlan(casting);
+  }
+
+  /** The plan that is the least for this casting; empty if it has a fault or the bag too little. */
+  Optional<Plan> loosePlan(Casting casting) {
     Ledger ledger = new Ledger(problem, casting.copy(), Stock.LOOSE);
     if (ledger.layout.faults() > 0) {
       return Optional.empty();
     }
-    Optional<Plan> loose = loosePlan(ledger);
-    return loose.isPresent() ? loose : tightPlan(casting);
-  }
-
-  /** The plan that is the least for this casting, if the stock allows it. */
-  Optional<Plan> loosePlan(Ledger ledger) {
     CordLedger cords = ledger.layout.cords;
     Stays stays = new Stays(cords, new PlugSchedule(cords, problem.weights));
     return CordLengths.find(problem, cords, stays)
@@ -32,7 +32,7 @@ final class Finish {
   private Optional<Plan> tightPlan(Casting casting) {
     Layout layout = new Layout(problem, casting.copy());
     BagRule bag = new BagRule(problem, layout.cords);
-    if (bag.play(layout.firstUse) >= BagRule.EMPTY_BAG) {
+    if (layout.faults() > 0 || bag.play(layout.firstUse) >= BagRule.EMPTY_BAG) {
       return Optional.empty();
     }
     Stays stays = new Stays(layout.cords, bag.stays);

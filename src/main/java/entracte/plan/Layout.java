@@ -84,6 +84,7 @@ final class Layout {
     int source = socket(song, 2 * cord);
     int sink = socket(song, 2 * cord + 1);
     if (source == CordLedger.NOTHING || sink == CordLedger.NOTHING) {
+      setPending(song, source, sink, true);
       return;
     }
     cords.plug(use(song, cord), song + 1, source, sink);
@@ -93,10 +94,20 @@ final class Layout {
   void unplug(int song, int cord) {
     int use = use(song, cord);
     if (cords.sourceOf[use] == CordLedger.NOTHING) {
+      setPending(song, socket(song, 2 * cord), socket(song, 2 * cord + 1), false);
       return;
     }
     tooFar -= isTooFar(cords.sourceOf[use], cords.sinkOf[use]) ? 1 : 0;
     cords.unplug(use);
+  }
+
+  private void setPending(int song, int source, int sink, boolean isPending) {
+    if (source != CordLedger.NOTHING) {
+      cords.setPending(source, song + 1, isPending);
+    }
+    if (sink != CordLedger.NOTHING) {
+      cords.setPending(sink, song + 1, isPending);
+    }
   }
 
   private boolean isTooFar(int source, int sink) {

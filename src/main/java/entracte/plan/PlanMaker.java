@@ -7,11 +7,10 @@ import entracte.rig.Position;
 import entracte.rig.Socket;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Writes a casting out as a plan that a musician can follow. */
 final class PlanMaker {
@@ -94,22 +93,30 @@ final class PlanMaker {
   }
 
   private List<Action> actions(int column) {
-    List<Action> actions = new ArrayList<>();
-    Set<Integer> shifted = new HashSet<>();
+    List<Integer> going = new ArrayList<>();
+    List<Integer> coming = new ArrayList<>();
     for (int stay = 0; stay < stays.all.size(); stay++) {
-      int next = stays.shiftsTo[stay];
       if (stays.all.get(stay).to() == column - 1) {
-        if (next >= 0) {
-          shifted.add(next);
-          actions.add(shift(stay, next, column));
-        } else {
-          actions.add(new Action.Remove(plugged(stay, column - 1)));
-        }
+        going.add(stay);
+      }
+      if (stays.all.get(stay).from() == column) {
+        coming.add(stay);
       }
     }
-    for (int stay = 0; stay < stays.all.size(); stay++) {
-      if (stays.all.get(stay).from() == column && !shifted.contains(stay)) {
-        actions.add(new Action.Add(plugged(stay, column)));
+    int[] continues =
+        Shifts.most(
+            going.size(), coming.size(), (g, c) -> mayShift(going.get(g), coming.get(c), column));
+    List<Action> actions = new ArrayList<>();
+    for (int g = 0; g < going.size(); g++) {
+      actions.add(
+          continues[g] < 0
+              ? new Action.Remove(plugged(going.get(g), column - 1))
+              : shift(going.get(g), coming.get(continues[g]), column));
+    }
+    for (int c = 0; c < coming.size(); c++) {
+      int comer = c;
+      if (IntStream.of(continues).noneMatch(continued -> continued == comer)) {
+        actions.add(new Action.Add(plugged(coming.get(c), column)));
       }
     }
     for (int c = 0; c < positions.length; c++) {
@@ -118,11 +125,19 @@ final class PlanMaker {
     return actions;
   }
 
+  /** Whether the cord of one stay can be that of the next with one plug left where it is. */
+  private boolean mayShift(int stay, int next, int column) {
+    Cord from = plugged(stay, column - 1).cord();
+    Cord to = plugged(next, column).cord();
+    return lengths[stay] == lengths[next] && (to.uses(from.source()) || to.uses(from.sink()));
+  }
+
   private Action shift(int stay, int next, int column) {
     PluggedCord from = plugged(stay, column - 1);
     PluggedCord to = plugged(next, column);
-    Socket stays = to.cord().uses(from.cord().source()) ? from.cord().source() : from.cord().sink();
-    return new Action.Shift(from, to, stays);
+    Socket unmoved =
+        to.cord().uses(from.cord().source()) ? from.cord().source() : from.cord().sink();
+    return new Action.Shift(from, to, unmoved);
   }
 
   private Optional<Action> control(int c, int column) {

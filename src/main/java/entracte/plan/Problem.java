@@ -74,8 +74,8 @@ final class Problem {
   }
 
   /**
-   * The songs {@code from} to {@code to} (exclusive) as a problem of their own. Its changeovers cost
-   * at most what they cost in the whole: whatever the whole brings along is free here.
+   * The songs {@code from} to {@code to} (exclusive) as a problem of their own. Its changeovers
+   * cost at most what they cost in the whole: whatever the whole brings along is free here.
    */
   Problem window(int from, int to) {
     return new Problem(this, from, to);

@@ -23,6 +23,9 @@ public sealed interface Result {
     }
   }
 
+  /** No plan was found, and none was proved not to exist; {@code reason} is a sentence. */
+  record NoneFound(String reason) implements Result {}
+
   /** No plan exists; {@code reason} says why, as a sentence. */
   record Impossible(String reason) implements Result {}
 
@@ -30,7 +33,7 @@ public sealed interface Result {
   enum Stopped {
     PROVEN,
     TIME,
-    STEPS,
+    ROUNDS,
     CANCELLED
   }
 }

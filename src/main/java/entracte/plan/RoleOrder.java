@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * The order in which a proof casts the roles of a song: the one with fewest candidates first, then
- * always one with the most cords to those already cast, so that every choice shows its cost at once.
+ * always one with the most cords to those already cast, so that every choice shows its cost at
+ * once.
  */
 final class RoleOrder {
   private RoleOrder() {}

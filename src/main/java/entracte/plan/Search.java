@@ -1,44 +1,134 @@
 package entracte.plan;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 
-/** One run of the planner: anneals castings, finishes the best, and says what is known of it. */
+/**
+ * One run of the planner, in rounds: anneal castings from several seeds, write the best out as a
+ * plan, prove a bound, and again with longer runs, until bound and plan meet or the options say
+ * stop. Rounds are counted in steps, not seconds, and the seeds do not depend on the number of
+ * cores, so that the same rounds find the same plan on any machine.
+ */
 final class Search {
-  private static final long STEPS_PER_SONG = 40_000;
+  private static final int SEEDS = 2;
+  private static final long LOOSE_STEPS_PER_SONG = 25_000;
+  private static final long TIGHT_STEPS_PER_SONG = 6_000;
+  private static final long PROOF_STEPS = 20_000;
+  private static final int LONGER_EACH_ROUND = 2;
 
   private final Problem problem;
-  private final Casting first;
   private final Options options;
   private final long begun;
+  private final Finish finish;
+  private final Casting first;
+  private Stock stock = Stock.LOOSE;
+  private Optional<Plan> best = Optional.empty();
+  private Casting bestCasting;
+  private int bound;
+  private int setUpBound;
 
   Search(Problem problem, Casting first, Options options, long begun) {
     this.problem = problem;
-    this.first = first;
     this.options = options;
     this.begun = begun;
+    this.first = first;
+    finish = new Finish(problem);
+    bestCasting = first;
+    setUpBound = SetUpBound.of(problem);
   }
 
   Result run() {
-    Finish finish = new Finish(problem);
-    Casting loose = anneal(first, Stock.LOOSE);
-    Ledger ledger = new Ledger(problem, loose.copy(), Stock.LOOSE);
-    Optional<Plan> plan = ledger.layout.faults() == 0 ? finish.loosePlan(ledger) : Optional.empty();
-    if (plan.isEmpty()) {
-      plan = finish.plan(anneal(loose, Stock.TIGHT));
+    try (Workers workers = new Workers()) {
+      Bounds bounds = new Bounds(problem, workers, this::mustStop);
+      int round = 0;
+      for (; round < options.rounds() && !isProven() && !mustStop(); round++) {
+        long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
+        anneal(workers, round, longer);
+        tell();
+        if (best.isPresent() && !mustStop()) {
+          bounds.improve(round + 3, PROOF_STEPS * longer, best.get().moves());
+          bound = Math.max(bound, bounds.whole());
+          tell();
+        }
+      }
     }
-    if (plan.isEmpty()) {
-      return new Result.Impossible("No casting was found that the cords in stock can serve.");
-    }
-    return new Result.Planned(plan.get(), 0, 0, Result.Stopped.STEPS, seconds());
+    return best.<Result>map(this::planned)
+        .orElse(
+            new Result.NoneFound(
+                "No casting was found that the jumpers and the cords in stock can serve."));
   }
 
-  private Casting anneal(Casting from, Stock stock) {
-    Annealer annealer = new Annealer(problem, from, stock, options.seed());
-    annealer.anneal(STEPS_PER_SONG * problem.songs(), 1, this::timeIsUp);
-    return annealer.best();
+  private Result planned(Plan plan) {
+    return new Result.Planned(plan, bound, setUpBound, stopped(), seconds());
   }
 
-  private boolean timeIsUp() {
+  private Result.Stopped stopped() {
+    if (isProven()) {
+      return Result.Stopped.PROVEN;
+    }
+    if (options.cancelled().getAsBoolean()) {
+      return Result.Stopped.CANCELLED;
+    }
+    return seconds() > options.seconds() ? Result.Stopped.TIME : Result.Stopped.ROUNDS;
+  }
+
+  private void anneal(Workers workers, int round, long longer) {
+    keepBest(annealed(workers, round, longer));
+    if (best.isEmpty() && stock == Stock.LOOSE) {
+      stock = Stock.TIGHT;
+      keepBest(annealed(workers, round, longer));
+    }
+  }
+
+  private List<Annealer> annealed(Workers workers, int round, long longer) {
+    long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
+    long steps = perSong * problem.songs() * longer;
+    List<Callable<Annealer>> tasks =
+        IntStream.range(0, SEEDS)
+            .mapToObj(
+                i ->
+                    (Callable<Annealer>)
+                        () -> {
+                          long seed = options.seed() * 1_000_003L + round * 101L + i;
+                          Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
+                          annealer.anneal(steps, 1, this::mustStop);
+                          return annealer;
+                        })
+            .toList();
+    return workers.all(tasks);
+  }
+
+  private void keepBest(List<Annealer> annealers) {
+    Annealer least = annealers.get(0);
+    for (Annealer other : annealers) {
+      least = other.bestCost() < least.bestCost() ? other : least;
+    }
+    Optional<Plan> plan =
+        stock == Stock.LOOSE ? finish.loosePlan(least.best()) : finish.plan(least.best());
+    if (best.isEmpty() || plan.filter(p -> isBetter(p, best.get())).isPresent()) {
+      best = plan;
+      bestCasting = least.best();
+    }
+  }
+
+  private static boolean isBetter(Plan plan, Plan other) {
+    return plan.moves() != other.moves()
+        ? plan.moves() < other.moves()
+        : plan.setUpMoves() < other.setUpMoves();
+  }
+
+  private boolean isProven() {
+    return best.filter(plan -> plan.moves() == bound).isPresent();
+  }
+
+  private void tell() {
+    best.ifPresent(
+        plan -> options.progress().accept(new Options.Progress(plan.moves(), bound, seconds())));
+  }
+
+  private boolean mustStop() {
     return seconds() > options.seconds() || options.cancelled().getAsBoolean();
   }
 

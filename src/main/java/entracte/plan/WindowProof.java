@@ -8,9 +8,10 @@ import java.util.function.BooleanSupplier;
 /**
  * Proves how few moves the changeovers of a window of neighbouring songs can have, by depth-first
  * search over castings, song by song and role by role. A partly cast window is a problem with fewer
- * demands, so its exact cost is a lower bound; the songs that follow add at least what smaller
- * windows were proved to cost. Iterative deepening (Korf 1985) asks for one move more each time, so
- * that a proof cut short still leaves a bound.
+ * demands (a jack whose cord is not yet known keeps no other away), so its exact cost is a lower
+ * bound; the songs that follow add at least what smaller windows were proved to cost. Iterative
+ * deepening (Korf 1985) asks for one move more each time, so that a proof cut short still leaves a
+ * bound.
  *
  * <p>The bag is taken to be endless, which can only lower the bound; and channels that can be shut
  * are shut for nothing in the song that is being cast, until it is cast: then {@link ShutChoices}
@@ -33,6 +34,7 @@ final class WindowProof {
   private int limit;
   private long nodesLeft;
   private boolean cut;
+  private boolean exact;
 
   /**
    * @param following for each song of the window, what the changeovers after it cost at least
@@ -79,12 +81,18 @@ final class WindowProof {
     while (bound < enough) {
       limit = bound + 1;
       cut = false;
-      if (reaches(0, 0) || cut) {
+      exact = reaches(0, 0);
+      if (exact || cut) {
         return bound;
       }
       bound++;
     }
     return bound;
+  }
+
+  /** Whether the bound proved last is the least cost itself. */
+  boolean isExact() {
+    return exact;
   }
 
   long nodesLeft() {
@@ -250,12 +258,7 @@ final class WindowProof {
   }
 
   private boolean shutBefore(
-      int song,
-      int place,
-      List<Integer> strips,
-      List<List<Integer>> songs,
-      int from,
-      boolean any) {
+      int song, int place, List<Integer> strips, List<List<Integer>> songs, int from, boolean any) {
     if (from == strips.size()) {
       return any && isBelowLimit(song) && reaches(song, place + 1);
     }

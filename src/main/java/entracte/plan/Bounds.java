@@ -1,0 +1,85 @@
+package entracte.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Lower bounds on the changeovers of every window of neighbouring songs, small windows first. What
+ * a window costs is at least what any two parts of it cost that meet in one song, for that song's
+ * changeover belongs to the first part alone; {@link WindowProof} then tries to do better.
+ */
+final class Bounds {
+  private final Problem problem;
+  private final Workers workers;
+  private final BooleanSupplier stop;
+
+  /** The bound for the songs from i to j (exclusive). */
+  private final int[][] bound;
+
+  /** Whether the bound is the least cost itself. */
+  private final boolean[][] exact;
+
+  Bounds(Problem problem, Workers workers, BooleanSupplier stop) {
+    this.problem = problem;
+    this.workers = workers;
+    this.stop = stop;
+    bound = new int[problem.songs() + 1][problem.songs() + 1];
+    exact = new boolean[problem.songs() + 1][problem.songs() + 1];
+  }
+
+  /** No plan of the whole set has fewer moves in its changeovers. */
+  int whole() {
+    return bound[0][problem.songs()];
+  }
+
+  /**
+   * Works on all windows up to a length, with so many steps for each.
+   *
+   * @param enough the moves of the best plan: the whole needs no better bound
+   */
+  void improve(int longest, long nodes, int enough) {
+    if (!WindowProof.applies(problem)) {
+      return;
+    }
+    for (int length = problem.start.midSet() ? 1 : 2; length <= problem.songs(); length++) {
+      boolean tries = length <= longest || length == problem.songs();
+      List<Callable<Void>> tasks = new ArrayList<>();
+      for (int from = 0; from + length <= problem.songs(); from++) {
+        int first = from;
+        int end = from + length;
+        join(first, end);
+        if (tries && !exact[first][end] && whole() < enough && (length > 1 || from == 0)) {
+          tasks.add(
+              () -> {
+                prove(first, end, nodes, enough);
+                return null;
+              });
+        }
+      }
+      workers.all(tasks);
+    }
+  }
+
+  private void join(int from, int to) {
+    for (int middle = from + 1; middle < to - 1; middle++) {
+      bound[from][to] = Math.max(bound[from][to], bound[from][middle + 1] + bound[middle][to]);
+    }
+  }
+
+  private void prove(int from, int to, long nodes, int enough) {
+    int[] following = new int[to - from];
+    for (int s = 0; s < following.length; s++) {
+      following[s] = bound[from + s][to];
+    }
+    if (problem.start.midSet() && from == 0) {
+      following[0] = to > 1 ? bound[1][to] : 0;
+    }
+    WindowProof proof = new WindowProof(problem.window(from, to), following, stop);
+    boolean isWhole = from == 0 && to == problem.songs();
+    int most = isWhole ? enough : Integer.MAX_VALUE;
+    bound[from][to] = proof.prove(bound[from][to], most, nodes);
+    exact[from][to] = proof.isExact();
+  }
+}
