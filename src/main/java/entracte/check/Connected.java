@@ -89,6 +89,7 @@ final class Connected {
       return kind.own().jack(jack.jack()).orElseThrow().direction() == Direction.TAP;
     }
     Strip strip = role.channels().get(owner.strip());
-    return strip.groupOf(kind).jack(jack.jack()).orElseThrow().direction() == Direction.TAP;
+    return strip.groupOf(kind).flatMap(g -> g.jack(jack.jack())).orElseThrow().direction()
+        == Direction.TAP;
   }
 }

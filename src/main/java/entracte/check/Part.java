@@ -63,16 +63,15 @@ public record Part(
     }
 
     /**
-     * The group of {@code kind} that the strip is one of. A role may accept a kind with two equal
-     * pitch jacks and another with a single one: there the strip is the module's own group.
-     *
-     * @throws IllegalArgumentException if the kind has no such strip, so is no candidate's
+     * The group of {@code kind} that the strip is one of; empty if the kind has none. A role may
+     * accept a kind with two equal pitch jacks and another with a single one: there the strip is
+     * the module's own group.
      */
-    public Group groupOf(Kind kind) {
-      Optional<Group> group = isChannel() ? kind.channels() : kind.equalJacks(jack);
-      return group
-          .or(() -> kind.own().jack(jack).map(single -> kind.own()))
-          .orElseThrow(() -> new IllegalArgumentException(kind.name() + " has no " + label));
+    public Optional<Group> groupOf(Kind kind) {
+      if (isChannel()) {
+        return kind.channels();
+      }
+      return kind.equalJacks(jack).or(() -> kind.own().jack(jack).map(single -> kind.own()));
     }
   }
 

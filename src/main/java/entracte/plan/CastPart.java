@@ -20,7 +20,7 @@ record CastPart(Part part, SongPlan song) {
 
   /** The group of {@code module} in which a role's strip lies. */
   static Optional<Group> groupOf(Module module, Strip strip) {
-    return strip.isChannel() ? module.kind().channels() : module.kind().equalJacks(strip.jack());
+    return strip.groupOf(module.kind());
   }
 
   /** The implied multiples: whatever is cast beyond the roles of the patch. */

@@ -143,7 +143,7 @@ final class ResolverTest {
     assertEquals(List.of("osc 1", "osc 2", "slow"), names(part.roles().get(0)));
     Strip pitch = part.roles().get(0).channels().get(0);
     assertEquals(new Strip("pitch", "pitch", 0), pitch);
-    assertEquals(2, pitch.groupOf(RIG.kind("oscillator").orElseThrow()).count());
+    assertEquals(2, pitch.groupOf(RIG.kind("oscillator").orElseThrow()).orElseThrow().count());
     assertEquals(RIG.kind("lfo").orElseThrow().own(), pitch.groupOf(RIG.kind("lfo").orElseThrow()));
   }
 
