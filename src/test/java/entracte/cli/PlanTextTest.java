@@ -102,11 +102,11 @@ class PlanTextTest {
 
   @Test
   void aSetUpThatMayBeBetterSaysSo() {
-    List<String> lines = PlanText.brief(planned(16, 12, Stopped.STEPS), SHEET, 2);
+    List<String> lines = PlanText.brief(planned(16, 12, Stopped.ROUNDS), SHEET, 2);
     assertEquals(
         """
         Set-up: 13 moves; lower bound 12. Not proven: a better plan could save at most 1
-          move. The search stopped when it had tried as often as it may.
+          move. The search stopped after its usual rounds; --seconds gives it more.
         """,
         text(lines.subList(10, 12)));
   }
