@@ -5,26 +5,43 @@ import entracte.finding.Place;
 import entracte.read.Tree.Entry;
 import entracte.read.Tree.Leaf;
 import entracte.read.Tree.Table;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** Hands out the values of a table whose names are fixed, and notes names that are not known. */
+/**
+ * Hands out the values of a table whose names are fixed, and notes names that are not known. A name
+ * that is mistyped is taken as the near one, lest what stands under it be called missing.
+ */
 final class Fields {
   private final Table table;
   private final Shapes shapes;
   private final Notebook notes;
+  private final Map<String, Entry> byName = new HashMap<>();
 
   Fields(Table table, List<String> known, Notebook notes) {
     this.table = table;
     this.shapes = new Shapes(notes);
     this.notes = notes;
+    table.entries().forEach(entry -> byName.put(entry.name(), entry));
     for (Entry entry : table.entries()) {
       if (!known.contains(entry.name())) {
-        notes.error(
-            entry.key().place(),
-            Names.quote(entry.name()) + " is not known here",
-            NearestName.advice(entry.name(), known));
+        unknown(entry, known);
       }
+    }
+  }
+
+  private void unknown(Entry entry, List<String> known) {
+    Place place = entry.key().place();
+    String message = Names.quote(entry.name()) + " is not known here";
+    String advice = NearestName.advice(entry.name(), known);
+    Optional<String> near = NearestName.of(entry.name(), known);
+    if (near.isPresent() && byName.containsKey(near.get())) {
+      notes.error(place, message, advice);
+    } else {
+      notes.slip(place, message, advice);
+      near.ifPresent(name -> byName.put(name, entry));
     }
   }
 
@@ -33,11 +50,11 @@ final class Fields {
   }
 
   Optional<Entry> entry(String name) {
-    return table.entries().stream().filter(e -> e.name().equals(name)).findFirst();
+    return Optional.ofNullable(byName.get(name));
   }
 
   boolean has(String name) {
-    return entry(name).isPresent();
+    return byName.containsKey(name);
   }
 
   /** The one value of that name; empty if there is none or it is something else. */
@@ -71,7 +88,7 @@ final class Fields {
   /** The name of what the file describes, under the file's first key; else the file's own name. */
   String title(String key, FileName file) {
     if (!has(key)) {
-      notes.error(
+      notes.slip(
           place(), "this " + key + " has no name", "Begin the file with a line " + key + ": NAME.");
     }
     return leaf(key).map(Leaf::name).filter(n -> !n.isEmpty()).orElseGet(file::bare);

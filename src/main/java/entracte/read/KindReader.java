@@ -110,7 +110,7 @@ final class KindReader {
     if (count >= low && count <= MOST_EQUAL) {
       return count;
     }
-    notes.error(
+    notes.slip(
         written.place(),
         "a module cannot have " + count + " " + what,
         "Their number lies from " + low + " to " + MOST_EQUAL + ".");
@@ -183,7 +183,7 @@ final class KindReader {
     Set<String> names = new LinkedHashSet<>();
     for (Leaf position : shapes.leaves(line)) {
       if (!names.add(position.name())) {
-        notes.error(
+        notes.slip(
             position.place(),
             Names.quote(line.name()) + " has " + Names.quote(position.text()) + " twice",
             "Give each of its positions a name of its own.");

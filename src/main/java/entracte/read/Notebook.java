@@ -14,15 +14,31 @@ final class Notebook {
 
   private final List<Finding> findings = new ArrayList<>();
   private final Places places;
+  private int losses;
 
   Notebook(Place fallback) {
     places = new Places(fallback);
   }
 
+  /** Notes a mistake that costs a piece of what was written. */
   void error(Place place, String message, String advice) {
+    losses++;
+    slip(place, message, advice);
+  }
+
+  /** Notes a mistake that costs nothing: the piece is read as what it most likely meant. */
+  void slip(Place place, String message, String advice) {
     if (!isFull()) {
       findings.add(new Finding(Severity.ERROR, place, message, advice));
     }
+  }
+
+  /**
+   * How many pieces are lost so far. What has lost a piece is not checked any further, so that one
+   * mistake is said once.
+   */
+  int losses() {
+    return losses;
   }
 
   /** Whether nothing more is noted; what takes long to word need not be worded then. */

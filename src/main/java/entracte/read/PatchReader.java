@@ -36,7 +36,13 @@ final class PatchReader {
     return new Fields(table, KEYS, notes);
   }
 
-  Patch read(Fields fields, FileName file, Optional<Patch> like) {
+  /**
+   * Reads a patch.
+   *
+   * @param losses how many pieces were lost in other files
+   * @return empty if a role or a connection is lost: whatever uses it would be called wrong
+   */
+  Optional<Patch> read(Fields fields, FileName file, Optional<Patch> like, int losses) {
     Map<String, Role> roles = new LinkedHashMap<>();
     Map<String, Connection> connections = new LinkedHashMap<>();
     Map<List<String>, Setting> settings = new LinkedHashMap<>();
@@ -48,6 +54,7 @@ final class PatchReader {
         });
     fields.lines("roles").forEach(line -> roles.put(line.name(), role(line)));
     fields.lines("connections").forEach(line -> connect(line, connections));
+    boolean whole = notes.losses() == losses;
     new SettingsReader(notes)
         .read(fields.lines("settings"))
         .forEach(s -> settings.put(control(s), s));
@@ -57,7 +64,8 @@ final class PatchReader {
             List.copyOf(roles.values()),
             List.copyOf(connections.values()),
             List.copyOf(settings.values()));
-    return notes.note(patch, fields.place());
+    notes.note(patch, fields.place());
+    return whole ? Optional.of(patch) : Optional.empty();
   }
 
   private static String source(Connection connection) {
@@ -74,7 +82,10 @@ final class PatchReader {
       accepts.add(notes.note(kind.name(), kind.place()));
     }
     if (line.value().items().filter(i -> i.list().isEmpty()).isPresent()) {
-      notes.error(line.key().place(), Names.quote(line.name()) + " names no kind", "");
+      notes.error(
+          line.key().place(),
+          Names.quote(line.name()) + " names no kind",
+          "List the kinds that will do.");
     }
     return notes.note(new Role(line.name(), accepts), line.key().place());
   }
@@ -88,7 +99,10 @@ final class PatchReader {
       sinks.add(end(sink));
     }
     if (line.value().items().filter(i -> i.list().isEmpty()).isPresent()) {
-      notes.error(line.key().place(), Names.quote(line.name()) + " feeds nothing", "");
+      notes.error(
+          line.key().place(),
+          Names.quote(line.name()) + " feeds nothing",
+          "Name a jack, or delete the line.");
     }
     Connection connection = notes.note(new Connection(source, sinks), line.key().place());
     if (cut) {

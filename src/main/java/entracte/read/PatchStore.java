@@ -2,6 +2,7 @@ package entracte.read;
 
 import entracte.finding.Place;
 import entracte.read.Tree.Leaf;
+import entracte.read.Tree.Table;
 import entracte.setlist.Patch;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,16 +56,21 @@ final class PatchStore {
 
   private Optional<Patch> read(FileName file, Place asked) {
     chain.add(file);
+    int losses = notes.losses();
     Optional<Patch> patch =
-        files
-            .table(file, asked, "patch")
-            .map(
-                table -> {
-                  Fields fields = PatchReader.fields(table, notes);
-                  return reader.read(fields, file, fields.leaf("like").flatMap(l -> like(l, file)));
-                });
+        files.table(file, asked, "patch").flatMap(table -> read(table, file, losses));
     chain.remove(chain.size() - 1);
     return patch;
+  }
+
+  private Optional<Patch> read(Table table, FileName file, int losses) {
+    Fields fields = PatchReader.fields(table, notes);
+    Optional<Leaf> named = fields.leaf("like");
+    int own = notes.losses() - losses;
+    Optional<Patch> base = named.flatMap(leaf -> like(leaf, file));
+    Optional<Patch> patch = reader.read(fields, file, base, notes.losses() - own);
+    // Without the patch it is like, most of what it says would be called wrong.
+    return named.isPresent() && base.isEmpty() ? Optional.empty() : patch;
   }
 
   private Optional<Patch> like(Leaf written, FileName from) {

@@ -10,9 +10,11 @@ import java.util.Optional;
 /**
  * What was read of a set.
  *
- * @param setList empty if there is no rig or no song to speak of; with errors among the findings it
- *     lacks their pieces and serves only to look for further mistakes
- * @param places where each piece of the set list was written
+ * @param setList empty if a part of the rig or all songs are lost; with errors among the findings
+ *     it lacks what is broken and serves only to look for further mistakes
+ * @param places where each piece of the set list was written. Besides the records of the model
+ *     itself, these strings have a place of their own: the kinds that a role accepts, and the owner
+ *     and the value of a setting
  */
 public record ReadSet(Optional<SetList> setList, Places places, List<Finding> findings) {
   public ReadSet {

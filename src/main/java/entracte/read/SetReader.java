@@ -76,8 +76,7 @@ public final class SetReader {
     Optional<Leaf> written = fields.leaf("rig");
     Optional<FileName> rigFile = written.flatMap(l -> files.named(l, file));
     Place asked = written.map(Leaf::place).orElse(fields.place());
-    return rigFile.flatMap(
-        f -> files.table(f, asked, "rig").map(t -> new RigReader(notes).read(t, f)));
+    return rigFile.flatMap(named -> new RigReader(files, notes).read(named, asked));
   }
 
   /** The songs; none at all if they cannot be read, an empty list if the set has none. */

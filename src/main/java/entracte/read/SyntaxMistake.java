@@ -37,7 +37,7 @@ final class SyntaxMistake {
               "mapping values are not allowed",
               "a colon cannot stand here",
               "Put text that holds \": \" in quotation marks. " + LINE_UP),
-          end("TAB", "a tab cannot indent a line", "Use blanks."),
+          end("TAB", "a tab cannot stand here", "Use blanks."),
           end("character '(.)' that cannot start", "a value cannot begin with $1", QUOTE_IT),
           end("flow sequence.*got <scalar>", "a comma or ] is missing before this", ""),
           end("flow mapping.*got <scalar>", "a comma or } is missing before this", ""),

@@ -21,7 +21,7 @@ final class Values {
   OptionalInt whole(Leaf leaf) {
     OptionalInt value = Amounts.whole(leaf.text());
     if (value.isEmpty()) {
-      wrong(leaf, "not a whole number", "Write figures only, like 5.");
+      lost(leaf, "not a whole number", "Write figures only, like 5.");
     }
     return value;
   }
@@ -30,10 +30,7 @@ final class Values {
   OptionalInt whole(Leaf leaf, String what, int low, int high) {
     OptionalInt value = whole(leaf);
     if (value.isPresent() && (value.getAsInt() < low || value.getAsInt() > high)) {
-      notes.error(
-          leaf.place(),
-          Names.quote(leaf.text()) + " is not a number of " + what,
-          "It lies from " + low + " to " + high + ".");
+      lost(leaf, "not a number of " + what, "It lies from " + low + " to " + high + ".");
       return OptionalInt.empty();
     }
     return value;
@@ -42,54 +39,58 @@ final class Values {
   OptionalDouble figure(Leaf leaf) {
     OptionalDouble value = Amounts.decimal(leaf.text());
     if (value.isEmpty()) {
-      wrong(leaf, "not a figure", "Write it like 4 or 6.5.");
+      lost(leaf, "not a figure", "Write it like 4 or 6.5.");
     }
     return value;
   }
 
+  /** Seconds; a bare figure and other spellings are noted and understood. */
   OptionalDouble seconds(Leaf leaf) {
-    OptionalDouble value = Amounts.seconds(leaf.text());
+    String text = leaf.text().strip();
+    OptionalDouble value = Amounts.seconds(text);
     if (value.isPresent()) {
       return value;
     }
-    String text = leaf.text().strip();
-    String meant = Amounts.respeltTime(text);
-    boolean known = Amounts.seconds(meant).isPresent();
-    String advice = known ? "Write " + meant + "." : "Write it like 40 s, 2:30 or 1 min.";
     if (Amounts.decimal(text).isPresent()) {
-      wrong(leaf, "a time without its unit", "Write " + text + " s.");
-    } else if (Amounts.centimetres(text).isPresent()) {
-      wrong(leaf, "a length, not a time", advice);
-    } else {
-      wrong(leaf, "not a time", advice);
+      slip(leaf, "a time without its unit", "Write " + text + " s.");
+      return Amounts.decimal(text);
     }
+    String meant = Amounts.respeltTime(text);
+    if (Amounts.seconds(meant).isPresent()) {
+      slip(leaf, "not a time", "Write " + meant + ".");
+      return Amounts.seconds(meant);
+    }
+    boolean length = Amounts.centimetres(text).isPresent();
+    lost(
+        leaf, length ? "a length, not a time" : "not a time", "Write it like 40 s, 2:30 or 1 min.");
     return value;
   }
 
-  /** Whole centimetres from 1. */
+  /** The length of a cord in whole centimetres from 1; a bare figure is noted and understood. */
   OptionalInt lengthCm(Leaf leaf) {
-    Optional<BigDecimal> cm = Amounts.centimetres(leaf.text());
-    if (cm.isEmpty()) {
-      String text = leaf.text().strip();
-      String advice = "Write it like 30 cm or 0.9 m.";
-      if (Amounts.decimal(text).isPresent()) {
-        wrong(leaf, "a length without its unit", "Write " + text + " cm.");
-      } else if (Amounts.seconds(text).isPresent()) {
-        wrong(leaf, "a time, not a length", advice);
-      } else {
-        wrong(leaf, "not a length", advice);
-      }
+    String text = leaf.text().strip();
+    Optional<BigDecimal> cm = Amounts.centimetres(text);
+    if (cm.isEmpty() && Amounts.decimal(text).isPresent()) {
+      slip(leaf, "a length without its unit", "Write " + text + " cm.");
+      cm = Amounts.centimetres(text + " cm");
+    } else if (cm.isEmpty()) {
+      boolean time = Amounts.seconds(text).isPresent();
+      lost(leaf, time ? "a time, not a length" : "not a length", "Write it like 30 cm or 0.9 m.");
       return OptionalInt.empty();
     }
+    return wholeCm(leaf, cm.orElseThrow());
+  }
+
+  private OptionalInt wholeCm(Leaf leaf, BigDecimal cm) {
     try {
-      int whole = cm.get().intValueExact();
+      int whole = cm.intValueExact();
       if (whole >= 1) {
         return OptionalInt.of(whole);
       }
     } catch (ArithmeticException broken) {
       // A cord of 30.5 cm, or one around the world: said below.
     }
-    wrong(leaf, "not the length of a cord", "Cords are measured in whole centimetres, from 1 up.");
+    lost(leaf, "not the length of a cord", "Cords are measured in whole centimetres, from 1 up.");
     return OptionalInt.empty();
   }
 
@@ -105,24 +106,29 @@ final class Values {
     if (cm.isPresent() && cm.getAsDouble() > 0) {
       return cm;
     }
-    wrong(leaf, "not a size", "Write it in centimetres, like 6 cm.");
+    slip(leaf, "not a size", "Write it in centimetres, like 6 cm.");
     return OptionalDouble.empty();
   }
 
   Scale scale(Leaf leaf) {
     Optional<Amounts.Ends> ends = Amounts.ends(leaf.text());
     if (ends.isEmpty()) {
-      wrong(leaf, "not a scale", "Write its lowest and highest figure like 0..10.");
+      slip(leaf, "not a scale", "Write its lowest and highest figure like 0..10.");
       return ANY;
     }
     Optional<Scale> scale = ends.get().scale();
     if (scale.isEmpty()) {
-      wrong(leaf, "a scale that does not rise", "Write the lower figure first.");
+      slip(leaf, "a scale that does not rise", "Write the lower figure first.");
     }
     return scale.orElse(ANY);
   }
 
-  private void wrong(Leaf leaf, String what, String advice) {
+  private void lost(Leaf leaf, String what, String advice) {
     notes.error(leaf.place(), Names.quote(leaf.text()) + " is " + what, advice);
+  }
+
+  /** Notes a mistake after which the value is known, or its absence does no harm. */
+  private void slip(Leaf leaf, String what, String advice) {
+    notes.slip(leaf.place(), Names.quote(leaf.text()) + " is " + what, advice);
   }
 }

@@ -206,8 +206,12 @@ final class PatchReaderTest {
         "role: {lead: oscillator}\n",
         "sub/a.yaml:1:1: \"role\" is not known here | Did you mean \"roles\"?",
         "sub/a.yaml:1:1: this patch has no name | Begin the file with a line patch: NAME.");
-    says("patch: a\nroles: {lead: []}\n", "sub/a.yaml:2:9: \"lead\" names no kind");
-    says("patch: a\nconnections: {lead.saw: []}\n", "sub/a.yaml:2:15: \"lead.saw\" feeds nothing");
+    says(
+        "patch: a\nroles: {lead: []}\n",
+        "sub/a.yaml:2:9: \"lead\" names no kind | List the kinds that will do.");
+    says(
+        "patch: a\nconnections: {lead.saw: []}\n",
+        "sub/a.yaml:2:15: \"lead.saw\" feeds nothing | Name a jack, or delete the line.");
     says(
         "patch: a\nconnections:\n  lead.saw:\n",
         "sub/a.yaml:3:3: \"lead.saw\" has no value | Give it one, or delete it.");
@@ -235,5 +239,34 @@ final class PatchReaderTest {
     assertEquals(
         List.of("010", "no", "2:30", "1e3", "0x1F"),
         patch.settings().stream().map(Setting::value).toList());
+  }
+
+  private int rolesOf(String patch) {
+    return read(patch).setList().orElseThrow().songs().get(0).patch().roles().size();
+  }
+
+  /** What uses a lost role would be called a mistake, so nothing of the patch is handed on. */
+  @Test
+  void aPatchThatHasLostARoleOrAConnectionIsNotHandedOn() {
+    assertEquals(0, rolesOf("patch: a\nroles: {x: oscillator, y: []}\n"));
+    assertEquals(0, rolesOf("patch: a\nroles: {x: oscillator}\nconnections: {x.saw: []}\n"));
+    assertEquals(0, rolesOf("patch: a\nlike: gone.yaml\nroles: {x: oscillator}\n"));
+    assertEquals(0, rolesOf("patch: a\nroles: {x: oscillator, x: filter}\n"));
+  }
+
+  @Test
+  void aPatchThatHasLostASettingIsHandedOnAndSoIsOneLikeIt() {
+    assertEquals(1, rolesOf("patch: a\nroles: {x: oscillator}\nsettings: {x: {width: [5]}}\n"));
+    base().with("base.yaml", BASE.replace("width: 5", "width: [5]"));
+    Folder files = new Folder(folder).with("sub/a.yaml", "patch: a\nlike: ../base.yaml\n");
+    ReadSet read = files.read();
+    assertEquals(1, read.findings().size());
+    assertEquals(2, read.setList().orElseThrow().songs().get(0).patch().roles().size());
+  }
+
+  @Test
+  void aMistypedNameIsTakenAsTheNearOne() {
+    assertEquals(1, rolesOf("patch: a\nrole: {x: oscillator}\n"));
+    assertEquals(1, rolesOf("pach: a\nroles: {x: oscillator}\n"));
   }
 }

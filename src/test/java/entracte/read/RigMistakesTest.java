@@ -1,6 +1,7 @@
 package entracte.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.rig.Kind;
 import entracte.rig.Rig;
@@ -48,8 +49,8 @@ final class RigMistakesTest {
         "rig.yaml:1:1: this rig has no modules | List them under rows.");
     says(
         "kinds: {}\nrows: []\n",
-        "rig.yaml:1:1: this rig has no modules | List them under rows.",
-        "rig.yaml:1:1: this rig has no name | Begin the file with a line rig: NAME.");
+        "rig.yaml:1:1: this rig has no name | Begin the file with a line rig: NAME.",
+        "rig.yaml:1:1: this rig has no modules | List them under rows.");
   }
 
   @Test
@@ -201,8 +202,8 @@ final class RigMistakesTest {
     says(
         with("gear: {piano: {prot: A}}"),
         "rig.yaml:4:16: \"prot\" is not known here | Did you mean \"port\"?",
-        "rig.yaml:4:8: \"piano\" has no port",
         "rig.yaml:4:8: \"piano\" has no channel");
+    says(with("gear: {piano: {channel: 1}}"), "rig.yaml:4:8: \"piano\" has no port");
     says(
         with("gear: {piano: {port: A, channel: one}}"),
         "rig.yaml:4:34: \"one\" is not a whole number | Write figures only, like 5.");
@@ -215,5 +216,34 @@ final class RigMistakesTest {
     assertEquals(
         "page down", rig(with("foot switch: {press: page down}")).footSwitch().get().press());
     says(with("foot switch: {port: A}"), "rig.yaml:4:1: \"foot switch\" has no press");
+  }
+
+  /** What uses a lost part would be called a mistake, so nothing of the rig is handed on. */
+  @Test
+  void aRigThatHasLostAPartIsNotHandedOn() {
+    assertTrue(read(kind("{switches: {a: []}}")).setList().isEmpty());
+    assertTrue(read(kind("{taps: four}")).setList().isEmpty());
+    assertTrue(read(kind("{out: {a: b}}")).setList().isEmpty());
+    assertTrue(read(kind("{out: [a], out: [b]}")).setList().isEmpty());
+    assertTrue(read("rig: R\nkinds: {k: {out: o}}\nrows: [[m: ring]]\n").setList().isEmpty());
+    assertTrue(read(with("cords: many")).setList().isEmpty());
+  }
+
+  @Test
+  void aRigIsHandedOnIfWhatWasMeantIsPlainOrDoesNotMatter() {
+    assertTrue(read(kind("{knobs: {a: 0-10}}")).setList().isPresent());
+    assertTrue(read(kind("{outt: o}")).setList().isPresent());
+    assertTrue(read(kind("{taps: 0}")).setList().isPresent());
+    assertTrue(read(kind("{out: o, colour: red}")).setList().isPresent());
+    assertTrue(read(with("cords: {30: 10}")).setList().isPresent());
+    assertTrue(read(with("gear: {piano: {port: 3}}")).setList().isPresent());
+    assertTrue(read(with("foot switch: A")).setList().isPresent());
+  }
+
+  @Test
+  void aMistypedNameIsTakenAsTheNearOne() {
+    ReadSet read = read(kind("{outt: o}"));
+    assertEquals(1, read.findings().size());
+    assertEquals(1, read.setList().orElseThrow().rig().kinds().get(0).own().jacks().size());
   }
 }

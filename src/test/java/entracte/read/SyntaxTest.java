@@ -32,7 +32,7 @@ final class SyntaxTest {
 
   @Test
   void aTab() {
-    says("set: A\nsongs:\n\t- song: B", "set.yaml:3:1: a tab cannot indent a line | Use blanks.");
+    says("set: A\nsongs:\n\t- song: B", "set.yaml:3:1: a tab cannot stand here | Use blanks.");
   }
 
   @Test
