@@ -27,7 +27,7 @@ final class House {
     row("cue", Set.of("rig", "midi", "setlist", "plan"), Set.of());
     row("rehearsal", Set.of("setlist", "plan", "cue"), Set.of());
     row("stage", Set.of("midi", "cue", "rehearsal"), Set.of());
-    row("print", Set.of("cue", "rehearsal"), Set.of("org.apache.pdfbox", "java.awt"));
+    row("print", Set.of("cue", "rehearsal"), Set.of("org.apache.pdfbox", "org.apache.fontbox"));
     row("terminal", Set.of("stage"), Set.of("com.googlecode.lanterna"));
     row("port", Set.of("finding", "midi"), Set.of("javax.sound.midi"));
     row("cli", Set.copyOf(ROWS.keySet()), Set.of("picocli"));
