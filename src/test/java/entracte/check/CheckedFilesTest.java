@@ -125,7 +125,8 @@ final class CheckedFilesTest {
         "plain.yaml:2:24 \"a\" and \"b\" need 2 modules of kind \"oscillator\", and the rig"
             + " has 1: osc 1";
     assertEquals(1, said().stream().filter(few::equals).count());
-    Files.writeString(folder.resolve("rig.yaml"), RIG.replace("osc 1: oscillator", "osc 1: xyz"));
+    Files.writeString(
+        folder.resolve("rig.yaml"), RIG.replace("osc 1: oscillator", "osc 1: oscilator"));
     assertEquals(0, said().stream().filter(text -> text.contains("need 2 modules")).count());
   }
 }
