@@ -28,6 +28,9 @@ final class Drafts {
    */
   record Owned(RoleDraft role, String channel) {}
 
+  /** Whoever mistypes more names than this has another trouble, and looking for all takes long. */
+  private static final int MOST_ADVISED = 20;
+
   private final RigIndex rig;
   private final Findings findings;
   private final Map<String, RoleDraft> byName = new LinkedHashMap<>();
@@ -76,7 +79,8 @@ final class Drafts {
       reportUnknown(base.isEmpty() || channel.isEmpty() ? text : base, piece, whole);
       return Optional.empty();
     }
-    return Optional.of(new Owned(owner.get(), channel));
+    int number = Digits.number(channel);
+    return Optional.of(new Owned(owner.get(), number < 0 ? channel : String.valueOf(number)));
   }
 
   private Optional<RoleDraft> named(String name, Object piece) {
@@ -98,8 +102,11 @@ final class Drafts {
 
   private void reportUnknown(String name, Object piece, Object whole) {
     if (unknown.add(name)) {
-      Set<String> known = new LinkedHashSet<>(byName.keySet());
-      known.addAll(rig.moduleNames());
+      Set<String> known = new LinkedHashSet<>();
+      if (unknown.size() <= MOST_ADVISED) {
+        known.addAll(byName.keySet());
+        known.addAll(rig.moduleNames());
+      }
       findings.error(
           piece,
           whole,

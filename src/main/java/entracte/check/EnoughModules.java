@@ -35,12 +35,14 @@ final class EnoughModules {
       }
     }
     boolean enough = true;
-    while (!new Crowd(roles, players).fits()) {
+    Crowd inTheWay = new Crowd(roles, players).tooMany();
+    while (!inTheWay.roles.isEmpty()) {
       enough = false;
-      Crowd crowd = new Crowd(roles, players).smallest();
+      Crowd crowd = inTheWay.smallest();
       List<RoleDraft> all = crowd.joinedBy(roles);
       report(all, crowd.modules());
       roles.removeAll(new HashSet<>(all));
+      inTheWay = new Crowd(roles, players).tooMany();
     }
     return enough;
   }
@@ -73,12 +75,21 @@ final class EnoughModules {
       this.players = players;
     }
 
-    boolean fits() {
+    private Matching matching() {
       List<int[]> options = new ArrayList<>();
       for (RoleDraft role : roles) {
         options.add(rig.numbers(players.apply(role)));
       }
-      return new Matching(options, rig.modules().size()).complete();
+      return new Matching(options, rig.modules().size());
+    }
+
+    boolean fits() {
+      return matching().complete();
+    }
+
+    /** Some of the roles that have fewer candidates than members; none if all fit. */
+    Crowd tooMany() {
+      return new Crowd(matching().tooMany().stream().mapToObj(roles::get).toList(), players);
     }
 
     /** Spares one role after another while the rest still does not fit. */

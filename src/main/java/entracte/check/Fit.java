@@ -192,6 +192,6 @@ final class Fit {
         role.piece(),
         "%s will not do for \"%s\": it %s"
             .formatted(role.subject(replies.offer()), role.name(), why),
-        "Others will do, so the set can be played; it has fewer ways to be planned.");
+        "Others will do; it only leaves the plan less freedom.");
   }
 }

@@ -50,22 +50,18 @@ final class Heard {
       goals.set(node, !Collections.disjoint(outlets, role.candidates()));
     }
     BitSet heard = graph.leadingTo(goals);
-    BitSet told = new BitSet();
-    for (int node = 0; node < graph.nodes().size(); node++) {
-      BitSet knot = graph.knotOf(node);
-      boolean ends = graph.reachedFrom(node).equals(knot);
-      if (ends && !heard.get(node) && !told.get(node)) {
-        told.or(knot);
-        report(node, knot, graph, drafts);
+    for (List<Integer> knot : graph.knots()) {
+      if (graph.isEnd(knot) && !heard.get(knot.get(0))) {
+        report(knot, graph, drafts);
       }
     }
   }
 
-  private void report(int node, BitSet knot, PatchGraph graph, List<RoleDraft> drafts) {
+  private void report(List<Integer> knot, PatchGraph graph, List<RoleDraft> drafts) {
     Set<String> names = new LinkedHashSet<>();
-    knot.stream().forEach(each -> names.add(graph.name(each)));
+    knot.forEach(node -> names.add(graph.name(node)));
     findings.warning(
-        drafts.get(graph.nodes().get(node).role()).piece(),
+        drafts.get(graph.nodes().get(knot.get(0)).role()).piece(),
         Quoted.list(names)
             + (names.size() == 1 ? " is never heard: it leads" : " are never heard: they lead")
             + " to no output of the rig",

@@ -1,7 +1,6 @@
 package entracte.check;
 
 import entracte.check.PatchGraph.Side;
-import java.util.BitSet;
 import java.util.List;
 
 /** Notes where a patch feeds back into itself: wanted at times, and loud. */
@@ -14,14 +13,12 @@ final class Loops {
 
   /** Names the shortest loop through the first node of each knot of loops. */
   void check(PatchGraph graph, List<RoleDraft> drafts) {
-    BitSet told = new BitSet();
-    for (int node = 0; node < graph.nodes().size(); node++) {
-      List<Integer> loop = told.get(node) ? List.of() : graph.loop(node);
-      if (!loop.isEmpty()) {
-        told.or(graph.knotOf(node));
+    for (List<Integer> knot : graph.knots()) {
+      if (knot.size() > 1) {
+        int first = knot.get(0);
         findings.note(
-            drafts.get(graph.nodes().get(node).role()).piece(),
-            sentence(loop, graph),
+            drafts.get(graph.nodes().get(first).role()).piece(),
+            sentence(graph.loop(first), graph),
             "Feedback can turn loud at once: bring its level up slowly.");
       }
     }

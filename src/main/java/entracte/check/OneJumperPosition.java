@@ -5,6 +5,7 @@ import entracte.check.Part.JumperNeed;
 import entracte.rig.Module;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,12 +51,18 @@ final class OneJumperPosition {
     for (List<String> positions : wanted.values()) {
       combinations = Math.min(combinations * positions.size(), MOST_MATCHINGS + 1L);
     }
-    if (combinations * readings.size() <= MOST_MATCHINGS) {
-      List<BitSet> failing = failing(wanted, (int) combinations);
-      if (failing.stream().noneMatch(BitSet::isEmpty)) {
-        report(cause(failing));
-      }
+    if (combinations * readings.size() > MOST_MATCHINGS) {
+      return;
     }
+    List<BitSet> failing = new ArrayList<>();
+    for (int number = 0; number < combinations; number++) {
+      BitSet songs = failing(combination(number, wanted));
+      if (songs.isEmpty()) {
+        return;
+      }
+      failing.add(songs);
+    }
+    new JumperDispute(cause(failing)).report(findings);
   }
 
   /** The positions that some song may want of each jumper, in a fixed order. */
@@ -75,24 +82,25 @@ final class OneJumperPosition {
     return lists;
   }
 
-  /** For each combination of positions, the songs that cannot be cast. */
-  private List<BitSet> failing(Map<JumperIn, List<String>> wanted, int combinations) {
-    List<BitSet> failing = new ArrayList<>();
-    for (int number = 0; number < combinations; number++) {
-      Map<JumperIn, String> set = new LinkedHashMap<>();
-      int rest = number;
-      for (Map.Entry<JumperIn, List<String>> jumper : wanted.entrySet()) {
-        set.put(jumper.getKey(), jumper.getValue().get(rest % jumper.getValue().size()));
-        rest /= jumper.getValue().size();
-      }
-      BitSet songs = new BitSet();
-      int song = 0;
-      for (Demand demand : readings.keySet()) {
-        songs.set(song++, !canBeCast(demand, set));
-      }
-      failing.add(songs);
+  private static Map<JumperIn, String> combination(int number, Map<JumperIn, List<String>> wanted) {
+    Map<JumperIn, String> set = new HashMap<>();
+    int rest = number;
+    for (Map.Entry<JumperIn, List<String>> jumper : wanted.entrySet()) {
+      List<String> positions = jumper.getValue();
+      set.put(jumper.getKey(), positions.get(rest % positions.size()));
+      rest /= positions.size();
     }
-    return failing;
+    return set;
+  }
+
+  /** The songs that cannot be cast with these positions. */
+  private BitSet failing(Map<JumperIn, String> set) {
+    BitSet songs = new BitSet();
+    int song = 0;
+    for (Demand demand : readings.keySet()) {
+      songs.set(song++, !canBeCast(demand, set));
+    }
+    return songs;
   }
 
   private boolean canBeCast(Demand demand, Map<JumperIn, String> set) {
@@ -126,24 +134,5 @@ final class OneJumperPosition {
     }
     List<Reading> all = List.copyOf(readings.values());
     return kept.stream().mapToObj(all::get).toList();
-  }
-
-  private void report(List<Reading> songs) {
-    List<String> wishes = new ArrayList<>();
-    for (Reading reading : songs) {
-      Set<String> wants = new LinkedHashSet<>();
-      for (JumperNeed need : reading.part().orElseThrow().jumpers()) {
-        wants.add("\"%s\" at \"%s\"".formatted(need.jumper(), need.position()));
-      }
-      wishes.add(
-          "\"%s\" wants %s".formatted(reading.song().name(), Quoted.joined(List.copyOf(wants))));
-    }
-    Reading last = songs.get(songs.size() - 1);
-    JumperNeed need = last.part().orElseThrow().jumpers().get(0);
-    findings.error(
-        last.drafts().get(need.role()).settingOf(need.jumper()),
-        "no setting of the jumpers serves the whole set: " + String.join("; ", wishes),
-        "A jumper is set once, before the show, power off and unplugged: change a patch, or let"
-            + " another module play.");
   }
 }

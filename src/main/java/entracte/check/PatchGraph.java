@@ -3,18 +3,20 @@ package entracte.check;
 import entracte.check.Part.JackUse;
 import entracte.check.Part.Net;
 import entracte.check.Part.Owner;
-import entracte.check.Part.Strip;
 import entracte.rig.Direction;
 import entracte.rig.Group;
 import entracte.rig.Kind;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Where the signals of a song run. The nodes are the ins and outs of each role, and of each of its
@@ -39,11 +41,14 @@ final class PatchGraph {
   private final Part part;
   private final List<Node> nodes = new ArrayList<>();
   private final Map<Node, Integer> numbers = new HashMap<>();
-  private final List<BitSet> next = new ArrayList<>();
-  private final List<BitSet> previous = new ArrayList<>();
+  private final List<List<Integer>> next = new ArrayList<>();
+  private final List<List<Integer>> previous = new ArrayList<>();
+  private final List<List<Integer>> outsOfRole = new ArrayList<>();
+  private final BitSet connected = new BitSet();
 
   PatchGraph(Part part) {
     this.part = part;
+    part.roles().forEach(role -> outsOfRole.add(new ArrayList<>()));
     for (Net net : part.nets()) {
       int source = number(node(net.source(), Side.OUT));
       for (JackUse sink : net.sinks()) {
@@ -66,28 +71,33 @@ final class PatchGraph {
   }
 
   private int number(Node node) {
-    return numbers.computeIfAbsent(
-        node,
-        fresh -> {
-          nodes.add(fresh);
-          next.add(new BitSet());
-          previous.add(new BitSet());
-          return nodes.size() - 1;
-        });
+    Integer known = numbers.get(node);
+    if (known != null) {
+      return known;
+    }
+    int number = nodes.size();
+    numbers.put(node, number);
+    nodes.add(node);
+    next.add(new ArrayList<>());
+    previous.add(new ArrayList<>());
+    connected.set(node.role());
+    if (node.side() == Side.OUT) {
+      outsOfRole.get(node.role()).add(number);
+    }
+    return number;
   }
 
   private void link(int from, int to) {
-    next.get(from).set(to);
-    previous.get(to).set(from);
+    next.get(from).add(to);
+    previous.get(to).add(from);
   }
 
   private void linkThrough(Node in) {
     int from = numbers.get(in);
-    for (Node out : List.copyOf(nodes)) {
-      boolean reaches =
-          in.channel() == out.channel() || in.channel() == Owner.OWN || out.channel() == Owner.OWN;
-      if (out.side() == Side.OUT && out.role() == in.role() && reaches) {
-        link(from, numbers.get(out));
+    for (int out : outsOfRole.get(in.role())) {
+      int channel = nodes.get(out).channel();
+      if (in.channel() == channel || in.channel() == Owner.OWN || channel == Owner.OWN) {
+        link(from, out);
       }
     }
     if (next.get(from).isEmpty()) {
@@ -117,79 +127,66 @@ final class PatchGraph {
   String name(int number) {
     Node node = nodes.get(number);
     Part.CastRole role = part.roles().get(node.role());
-    if (node.channel() == Owner.OWN) {
-      return role.name();
-    }
-    Strip strip = role.channels().get(node.channel());
-    return role.name() + "." + strip.label();
+    return node.channel() == Owner.OWN
+        ? role.name()
+        : role.name() + "." + role.channels().get(node.channel()).label();
   }
 
   boolean isConnected(int role) {
-    return nodes.stream().anyMatch(node -> node.role() == role);
+    return connected.get(role);
+  }
+
+  /** Whether a signal can go nowhere from these nodes but to one of them. */
+  boolean isEnd(List<Integer> knot) {
+    Set<Integer> inside = new HashSet<>(knot);
+    return knot.stream().allMatch(node -> inside.containsAll(next.get(node)));
+  }
+
+  /** Sets of nodes of which each reaches each, in the order of their first nodes. */
+  List<List<Integer>> knots() {
+    return Knots.of(next).stream().sorted(Comparator.comparing(knot -> knot.get(0))).toList();
   }
 
   /** The nodes from which a signal may come to one of {@code goals}, these included. */
   BitSet leadingTo(BitSet goals) {
-    return closure(goals, previous);
-  }
-
-  /** The nodes to which a signal may come from {@code node}, itself included. */
-  BitSet reachedFrom(int node) {
-    return closure(only(node), next);
-  }
-
-  /** The nodes that {@code node} both reaches and is reached from, itself included. */
-  BitSet knotOf(int node) {
-    BitSet knot = reachedFrom(node);
-    knot.and(leadingTo(only(node)));
-    return knot;
-  }
-
-  private static BitSet only(int node) {
-    BitSet set = new BitSet();
-    set.set(node);
-    return set;
-  }
-
-  private static BitSet closure(BitSet start, List<BitSet> steps) {
-    BitSet seen = (BitSet) start.clone();
+    BitSet seen = (BitSet) goals.clone();
     Deque<Integer> open = new ArrayDeque<>();
-    start.stream().forEach(open::add);
+    goals.stream().forEach(open::add);
     while (!open.isEmpty()) {
-      BitSet fresh = (BitSet) steps.get(open.remove()).clone();
-      fresh.andNot(seen);
-      seen.or(fresh);
-      fresh.stream().forEach(open::add);
+      for (int from : previous.get(open.remove())) {
+        if (!seen.get(from)) {
+          seen.set(from);
+          open.add(from);
+        }
+      }
     }
     return seen;
   }
 
   /** The shortest way from {@code node} back to itself, without its return; empty if none. */
   List<Integer> loop(int node) {
-    int[] from = new int[nodes.size()];
-    Arrays.fill(from, -1);
+    Map<Integer, Integer> from = new HashMap<>();
     Deque<Integer> open = new ArrayDeque<>(List.of(node));
     while (!open.isEmpty()) {
       int at = open.remove();
-      if (next.get(at).get(node)) {
-        return wayTo(at, node, from);
+      for (int to : next.get(at)) {
+        if (to == node) {
+          return wayTo(at, node, from);
+        }
+        if (from.putIfAbsent(to, at) == null) {
+          open.add(to);
+        }
       }
-      next.get(at).stream()
-          .filter(to -> from[to] < 0)
-          .forEach(
-              to -> {
-                from[to] = at;
-                open.add(to);
-              });
     }
     return List.of();
   }
 
-  private static List<Integer> wayTo(int end, int start, int[] from) {
+  private static List<Integer> wayTo(int end, int start, Map<Integer, Integer> from) {
     List<Integer> way = new ArrayList<>(List.of(end));
-    while (way.get(0) != start) {
-      way.add(0, from[way.get(0)]);
+    while (way.get(way.size() - 1) != start) {
+      way.add(from.get(way.get(way.size() - 1)));
     }
+    Collections.reverse(way);
     return way;
   }
 }

@@ -1,10 +1,14 @@
 package entracte.check;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
 /** Names in a sentence. */
 final class Quoted {
+  /** A list of more is cut, lest one mistake fill the screen. */
+  private static final int MOST = 12;
+
   private Quoted() {}
 
   /** {@code "a"}, {@code "a" and "b"}, {@code "a", "b" and "c"}. */
@@ -12,8 +16,12 @@ final class Quoted {
     return joined(names.stream().map(name -> '"' + name + '"').toList());
   }
 
-  /** {@code a}, {@code a and b}, {@code a, b and c}. */
-  static String joined(List<String> parts) {
+  /** {@code a}, {@code a and b}, {@code a, b and c}; the last of very many is how many more. */
+  static String joined(List<String> all) {
+    List<String> parts = new ArrayList<>(all.subList(0, Math.min(all.size(), MOST)));
+    if (all.size() > MOST) {
+      parts.set(MOST - 1, (all.size() - MOST + 1) + " more");
+    }
     int last = parts.size() - 1;
     return last < 1
         ? String.join("", parts)

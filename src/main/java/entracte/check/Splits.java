@@ -85,7 +85,7 @@ final class Splits {
       options.add(rig.numbers(role.candidates()));
     }
     int[] multiples = rig.numbers(rig.multiples());
-    for (int i = 0; i < needed; i++) {
+    for (int i = 0; i < Math.min(needed, multiples.length); i++) {
       options.add(multiples);
     }
     return new Matching(options, rig.modules().size()).size() - part.roles().size();

@@ -96,4 +96,39 @@ final class CheckerTest extends MistakesTest {
     Checked checked = assertTimeout(Duration.ofSeconds(10), () -> SetBuilder.check(set));
     assertEquals(10_000, checked.set().orElseThrow().parts().size());
   }
+
+  /** Nobody writes this by hand; a file gone wrong may look like it. */
+  @Test
+  void aPatchOfTwentyThousandRolesIsNoBurden() {
+    PatchBuilder patch = PatchBuilder.patch("long");
+    for (int i = 0; i < 20_000; i++) {
+      patch
+          .role("voice " + i, "oscillator")
+          .cord("voice " + i + ".saw", "voice " + (i + 1) + ".fm");
+      patch.set("stranger " + i, "tune", "0");
+    }
+    Checked checked =
+        assertTimeout(Duration.ofSeconds(10), () -> SetBuilder.check(RIG, patch.song()));
+    assertEquals(
+        "\"voice 0\", \"voice 1\", \"voice 2\", \"voice 3\", \"voice 4\", \"voice 5\","
+            + " \"voice 6\", \"voice 7\", \"voice 8\", \"voice 9\", \"voice 10\" and 19989 more"
+            + " need 20000 modules of kind \"oscillator\", and the rig has 3: osc 1, osc 2 and"
+            + " osc 3",
+        checked.findings().get(checked.findings().size() - 1).message());
+  }
+
+  @Test
+  void aLongChainThatFitsIsNoBurdenEither() {
+    RigBuilder rig = RigBuilder.commonKinds().row("out: output");
+    PatchBuilder patch = PatchBuilder.patch("long");
+    String[] row = new String[3_000];
+    for (int i = 0; i < row.length; i++) {
+      row[i] = "osc " + i + ": oscillator";
+      patch.cord("osc " + i + ".saw", "osc " + (i + 1) % row.length + ".fm");
+    }
+    Checked checked =
+        assertTimeout(
+            Duration.ofSeconds(10), () -> SetBuilder.check(rig.row(row).build(), patch.song()));
+    assertEquals(2, checked.findings().size());
+  }
 }

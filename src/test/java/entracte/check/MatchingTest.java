@@ -45,6 +45,26 @@ final class MatchingTest {
     }
   }
 
+  @Test
+  void thoseTooManyHaveFewerOptionsThanTheyAre() {
+    Random random = new Random(13);
+    int incomplete = 0;
+    for (int i = 0; i < CASES; i++) {
+      int rights = 1 + random.nextInt(9);
+      List<int[]> options = options(random, 1 + random.nextInt(9), rights);
+      Matching matching = new Matching(options, rights);
+      Set<Integer> shared = new HashSet<>();
+      matching.tooMany().stream()
+          .forEach(left -> java.util.Arrays.stream(options.get(left)).forEach(shared::add));
+      assertEquals(matching.complete(), matching.tooMany().isEmpty());
+      if (!matching.complete()) {
+        incomplete++;
+        assertEquals(matching.tooMany().cardinality() - 1, shared.size());
+      }
+    }
+    assertTrue(incomplete > CASES / 10, "the test sees too few crowds: " + incomplete);
+  }
+
   private static List<int[]> options(Random random, int lefts, int rights) {
     double density = random.nextDouble();
     List<int[]> options = new ArrayList<>();

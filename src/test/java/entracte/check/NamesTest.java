@@ -161,7 +161,7 @@ final class NamesTest extends MistakesTest {
     assertSaid(
         List.of(
             "note: kind \"lfo\" will not do for \"bass\": it has no jack \"saw\""
-                + " / Others will do, so the set can be played; it has fewer ways to be planned."),
+                + " / Others will do; it only leaves the plan less freedom."),
         voice().role("bass", "oscillator", "lfo").cord("bass.saw", "out.right"));
   }
 

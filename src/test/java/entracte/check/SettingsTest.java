@@ -106,8 +106,7 @@ final class SettingsTest extends MistakesTest {
     assertSaid(
         List.of(
             "note: kind \"small\" will not do for \"a\": it has \"level\" from 0 to 5, and 7 is"
-                + " off that scale / Others will do, so the set can be played; it has fewer ways to"
-                + " be planned."),
+                + " off that scale / Others will do; it only leaves the plan less freedom."),
         twoScales(k -> k.in("in").knob("level", 0, 5)),
         PatchBuilder.patch("p")
             .role("a", "big", "small")
@@ -121,7 +120,7 @@ final class SettingsTest extends MistakesTest {
     assertSaid(
         List.of(
             "note: kind \"small\" will not do for \"a\": it reads the patch in another way"
-                + " / Others will do, so the set can be played; it has fewer ways to be planned."),
+                + " / Others will do; it only leaves the plan less freedom."),
         twoScales(k -> k.in("in").flip("level", "3", "7")),
         PatchBuilder.patch("p")
             .role("a", "big", "small")
