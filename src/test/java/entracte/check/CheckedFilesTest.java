@@ -100,7 +100,8 @@ final class CheckedFilesTest {
         List.of(
             "plain.yaml:4:17 \"mixr\" is no kind and no module of the rig",
             "plain.yaml:7:24 module \"main\" has no jack \"out\"",
-            "plain.yaml:11:16 kind \"oscillator\" has \"tune\" from -5 to 5, and 9 is off that scale",
+            "plain.yaml:11:16 kind \"oscillator\" has \"tune\" from -5 to 5, and 9 is off that"
+                + " scale",
             "plain.yaml:11:19 kind \"oscillator\" has no knob, switch or jumper \"tone\"",
             "plain.yaml:12:3 \"leed\" is no role of this patch and no module of the rig",
             "rig.yaml:9:5 closed: a channel of \"mixer\" has no knob or switch \"levle\"",
