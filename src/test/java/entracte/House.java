@@ -25,7 +25,7 @@ final class House {
     row("check", Set.of("finding", "rig", "setlist"), Set.of());
     row("plan", Set.of("rig", "setlist", "check"), Set.of());
     row("cue", Set.of("rig", "midi", "setlist", "plan"), Set.of());
-    row("rehearsal", Set.of("setlist", "plan", "cue"), Set.of());
+    row("rehearsal", Set.of("rig", "setlist", "plan", "cue"), Set.of("org.hipparchus"));
     row("stage", Set.of("midi", "cue", "rehearsal"), Set.of());
     row("print", Set.of("cue", "rehearsal"), Set.of("org.apache.pdfbox", "org.apache.fontbox"));
     row("terminal", Set.of("stage"), Set.of("com.googlecode.lanterna"));

@@ -81,12 +81,11 @@ final class Totals {
 
   private String gaps() {
     List<Cue> over = sheet.cues().stream().filter(cue -> cue.overrunSeconds() > 0).toList();
-    String estimates = "Seconds are estimates until you have rehearsed.";
     if (over.isEmpty()) {
-      return estimates;
+      return sheet.aboutTimes();
     }
     double seconds = over.stream().mapToDouble(Cue::overrunSeconds).sum();
     String gaps = over.size() == 1 ? "1 gap is" : over.size() + " gaps are";
-    return gaps + " too short, by " + TimeText.of(seconds) + " in all. " + estimates;
+    return gaps + " too short, by " + TimeText.of(seconds) + " in all. " + sheet.aboutTimes();
   }
 }

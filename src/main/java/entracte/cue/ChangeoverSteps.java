@@ -113,22 +113,22 @@ final class ChangeoverSteps {
   }
 
   private Step flip(Action.Flip flip) {
-    return set(Verb.SWITCH, Wording.flip(flip), flip.toggle());
+    return set(Verb.SWITCH, Wording.flip(flip), flip.toggle(), Extent.of(flip));
   }
 
   private Step turn(Action.Turn turn) {
-    return set(Verb.TURN, Wording.turn(turn), turn.knob());
+    return set(Verb.TURN, Wording.turn(turn), turn.knob(), Extent.of(turn));
   }
 
-  private Step set(Verb verb, String text, Control control) {
+  private Step set(Verb verb, String text, Control control, double size) {
     int to = changeover.to();
     int song = settings.songFor(to, control);
     List<Spot> reach = List.of(Spot.of(control));
-    return new Step(verb, text, settings.why(to, control), 1, reach, song, song > to);
+    return new Step(verb, text, settings.why(to, control), 1, reach, size, song, song > to);
   }
 
-  static Step tune(Module module, String reason, int song) {
+  static Step tune(Module module, String reason, double size, int song) {
     String text = "TUNE " + module.name() + " (" + reason + ")";
-    return new Step(Verb.TUNE, text, reason, 0, List.of(Spot.of(module)), song, false);
+    return new Step(Verb.TUNE, text, reason, 0, List.of(Spot.of(module)), size, song, false);
   }
 }

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  * @param setUp whether it happens before the show, with nobody waiting
  * @param steps in the order of the hands
  * @param seconds how long the steps take at the assumed pace
+ * @param runs how many timed runs of these very steps the seconds come from; 0 for none
  * @param gapSeconds the silence that the set allows; empty if it says nothing
  * @param lookAt the settings to look at before playing
  * @param parked the cords that wait unheard during the song
@@ -20,6 +21,7 @@ public record Cue(
     boolean setUp,
     List<Step> steps,
     double seconds,
+    int runs,
     OptionalDouble gapSeconds,
     List<String> lookAt,
     List<String> parked,

@@ -14,9 +14,15 @@ import java.util.List;
  * @param jumpers what each jumper is to be set to: {@code filter 1 other slope to 3-pole}
  * @param cues the way to each song, in the order of the set; the first is the set-up, unless the
  *     plan starts in mid-set
+ * @param aboutTimes where the seconds come from, as a sentence
  */
 public record CueSheet(
-    String set, String rig, List<String> cautions, List<String> jumpers, List<Cue> cues) {
+    String set,
+    String rig,
+    List<String> cautions,
+    List<String> jumpers,
+    List<Cue> cues,
+    String aboutTimes) {
 
   public CueSheet {
     cautions = List.copyOf(cautions);
@@ -51,7 +57,8 @@ public record CueSheet(
         plan.setList().rig().name(),
         SetUpCautions.of(!plan.jumpers().isEmpty()),
         jumpers(plan),
-        cues);
+        cues,
+        pace.origin());
   }
 
   private static Cue cue(
@@ -61,7 +68,8 @@ public record CueSheet(
         song.song().name(),
         changeover.setUp(),
         steps,
-        steps.stream().mapToDouble(pace::seconds).sum(),
+        pace.seconds(steps),
+        pace.runs(steps),
         song.song().gapSeconds(),
         lookAt,
         song.parked().stream().map(Wording::both).sorted().toList(),

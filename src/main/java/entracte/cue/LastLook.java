@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -96,7 +95,7 @@ final class LastLook {
   private static Map<String, Double> changes(Changeover changeover) {
     Map<String, Double> changes = new HashMap<>();
     Stream<Action.Turn> turns = only(changeover, Action.Turn.class);
-    turns.forEach(turn -> changes.put(turn.knob().toString(), partOfScale(turn)));
+    turns.forEach(turn -> changes.put(turn.knob().toString(), Extent.of(turn)));
     Stream<Action.Flip> flips = only(changeover, Action.Flip.class);
     flips.forEach(flip -> changes.put(flip.toggle().toString(), 1.0));
     return changes;
@@ -104,21 +103,5 @@ final class LastLook {
 
   private static <A extends Action> Stream<A> only(Changeover changeover, Class<A> type) {
     return changeover.actions().stream().filter(type::isInstance).map(type::cast);
-  }
-
-  private static double partOfScale(Action.Turn turn) {
-    OptionalDouble from = turn.from().map(LastLook::figure).orElse(OptionalDouble.empty());
-    OptionalDouble to = figure(turn.to());
-    if (from.isEmpty() || to.isEmpty()) {
-      return 1;
-    }
-    double scale = turn.knob().scale().map(s -> s.high() - s.low()).orElse(1.0);
-    return Math.abs(to.getAsDouble() - from.getAsDouble()) / scale;
-  }
-
-  private static OptionalDouble figure(Position position) {
-    return position instanceof Position.At at
-        ? OptionalDouble.of(at.value())
-        : OptionalDouble.empty();
   }
 }

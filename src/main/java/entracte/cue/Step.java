@@ -9,16 +9,31 @@ import java.util.List;
  * @param why the reason, as a sentence without its full stop; empty for the fixed steps
  * @param moves how many moves it counts; none for levels and tuning
  * @param reach the spots that the hands go to, in their order; empty for the main level
+ * @param size how far: the part of its scale that a knob turns, the positions that a switch passes,
+ *     what the tuning knob stands at when a module is tuned; 0 for anything else
  * @param forSong the song that needs it, from 0; later than the coming song if it is done early
  * @param early whether the coming song would sound the same without it
  */
 public record Step(
-    Verb verb, String text, String why, int moves, List<Spot> reach, int forSong, boolean early) {
+    Verb verb,
+    String text,
+    String why,
+    int moves,
+    List<Spot> reach,
+    double size,
+    int forSong,
+    boolean early) {
   public Step {
     reach = List.copyOf(reach);
     if (!text.startsWith(verb.name())) {
       throw new IllegalArgumentException("the verb comes first: " + text);
     }
+  }
+
+  /** A step that has no size. */
+  public Step(
+      Verb verb, String text, String why, int moves, List<Spot> reach, int forSong, boolean early) {
+    this(verb, text, why, moves, reach, 0, forSong, early);
   }
 
   /** Whether the hands cross from one row of modules to another. */

@@ -41,7 +41,8 @@ final class Tuning {
         Optional<Ear> before = Optional.ofNullable(lastHeard.put(cast.module(), now));
         String reason = before.map(ear -> changes(ear, now)).orElse("plays for the first time");
         if (!reason.isEmpty()) {
-          steps.add(ChangeoverSteps.tune(cast.module(), reason, number));
+          double size = Extent.ofTuning(cast.module(), song);
+          steps.add(ChangeoverSteps.tune(cast.module(), reason, size, number));
         }
       }
     }

@@ -38,7 +38,7 @@ public final class TextSheet {
   private void heading() {
     fill(sheet.set());
     lines.add("=".repeat(WIDTH));
-    fill("Played on " + sheet.rig() + ". Times are estimates until you have rehearsed.");
+    fill("Played on " + sheet.rig() + ". " + sheet.aboutTimes());
     if (!sheet.hasSetUp()) {
       labelled("Jumpers stay as they are and must have been set", sheet.jumpers());
     }

@@ -15,7 +15,7 @@ import java.util.Optional;
 /** Reads a rig. */
 final class RigReader {
   private static final List<String> KEYS =
-      List.of("rig", "kinds", "rows", "cords", "row height", "gear", "foot switch");
+      List.of("rig", "kinds", "rows", "cords", "row height", "gear", "foot switch", "hands");
 
   private final SourceFiles files;
   private final Notebook notes;
@@ -63,7 +63,8 @@ final class RigReader {
             cords,
             rowHeight,
             gear.gear(fields.lines("gear")),
-            fields.entry("foot switch").flatMap(gear::footSwitch));
+            fields.entry("foot switch").flatMap(gear::footSwitch),
+            new HandsReader(notes).read(fields.entry("hands")));
     notes.note(rig, table.place());
     return whole ? Optional.of(rig) : Optional.empty();
   }

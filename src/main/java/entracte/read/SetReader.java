@@ -6,6 +6,7 @@ import entracte.read.Tree.Leaf;
 import entracte.read.Tree.Table;
 import entracte.rig.Rig;
 import entracte.setlist.SetList;
+import entracte.setlist.Slot;
 import entracte.setlist.Song;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,7 +17,8 @@ import java.util.OptionalDouble;
 /** Reads a set with its rig and its patches. */
 public final class SetReader {
   private static final String SET_FILE = "set.yaml";
-  private static final List<String> KEYS = List.of("set", "rig", "gap", "park", "songs");
+  private static final List<String> KEYS =
+      List.of("set", "rig", "gap", "park", "slot", "reserve", "songs");
 
   private final FileName file;
   private final Notebook notes;
@@ -54,19 +56,19 @@ public final class SetReader {
     Fields fields = new Fields(table.get(), KEYS, notes);
     String name = fields.title("set", file);
     OptionalDouble gap = fields.leaf("gap").map(values::seconds).orElse(OptionalDouble.empty());
-    boolean parking = fields.leaf("park").map(this::yes).orElse(true);
+    boolean parking = fields.leaf("park").map(values::yes).orElse(true);
+    Slot slot = slot(fields);
     Optional<Rig> rig = rig(fields);
     Optional<List<Song>> songs = songs(fields, gap);
-    return rig.flatMap(r -> songs.map(s -> new SetList(name, r, s, parking)))
+    return rig.flatMap(r -> songs.map(s -> new SetList(name, r, s, parking, slot)))
         .map(set -> notes.note(set, fields.place()));
   }
 
-  private boolean yes(Leaf leaf) {
-    boolean yes = leaf.name().equals("yes");
-    if (!yes && !leaf.name().equals("no")) {
-      notes.error(leaf.place(), Names.quote(leaf.text()) + " is neither yes nor no", "");
-    }
-    return yes;
+  private Slot slot(Fields fields) {
+    OptionalDouble reserve =
+        fields.leaf("reserve").map(values::stretch).orElse(OptionalDouble.empty());
+    return new Slot(
+        fields.leaf("slot").map(values::stretch).orElse(OptionalDouble.empty()), reserve.orElse(0));
   }
 
   private Optional<Rig> rig(Fields fields) {

@@ -12,7 +12,18 @@ import java.util.OptionalDouble;
 final class SongReader {
   private static final List<String> KEYS =
       List.of(
-          "song", "patch", "settings", "gap", "gear", "key", "tempo", "starts", "notes", "length");
+          "song",
+          "patch",
+          "settings",
+          "gap",
+          "gear",
+          "key",
+          "tempo",
+          "starts",
+          "notes",
+          "length",
+          "talk",
+          "keep");
 
   private final Notebook notes;
   private final Values values;
@@ -45,7 +56,8 @@ final class SongReader {
             patch.isEmpty() ? List.of() : new SettingsReader(notes).read(fields.lines("settings")),
             own.isPresent() ? own : gap,
             new GearCueReader(notes).read(fields.lines("gear")),
-            card(fields));
+            card(fields),
+            running(fields));
     return notes.note(song, fields.entry("song").map(e -> e.key().place()).orElse(table.place()));
   }
 
@@ -69,6 +81,11 @@ final class SongReader {
 
   private OptionalDouble seconds(Fields fields, String key) {
     return fields.leaf(key).map(values::seconds).orElse(OptionalDouble.empty());
+  }
+
+  private Song.Running running(Fields fields) {
+    OptionalDouble talk = fields.leaf("talk").map(values::stretch).orElse(OptionalDouble.empty());
+    return new Song.Running(talk.orElse(0), fields.leaf("keep").map(values::yes).orElse(false));
   }
 
   private Song.Card card(Fields fields) {

@@ -66,6 +66,24 @@ final class Values {
     return value;
   }
 
+  /** A time of 0 or more. */
+  OptionalDouble stretch(Leaf leaf) {
+    OptionalDouble value = seconds(leaf);
+    if (value.isPresent() && value.getAsDouble() < 0) {
+      slip(leaf, "less than no time", "Write it without the minus.");
+      return OptionalDouble.empty();
+    }
+    return value;
+  }
+
+  boolean yes(Leaf leaf) {
+    boolean yes = leaf.name().equals("yes");
+    if (!yes && !leaf.name().equals("no")) {
+      slip(leaf, "neither yes nor no", "");
+    }
+    return yes;
+  }
+
   /** The length of a cord in whole centimetres from 1; a bare figure is noted and understood. */
   OptionalInt lengthCm(Leaf leaf) {
     String text = leaf.text().strip();

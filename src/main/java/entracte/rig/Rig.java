@@ -9,6 +9,7 @@ import java.util.OptionalInt;
  *
  * @param kinds every kind that the rig's file describes, used or not
  * @param rows the modules, top row first, left to right
+ * @param hands what is assumed of whoever plays it
  */
 public record Rig(
     String name,
@@ -17,7 +18,8 @@ public record Rig(
     CordStock cords,
     double rowHeightCm,
     List<Gear> gear,
-    Optional<FootSwitch> footSwitch) {
+    Optional<FootSwitch> footSwitch,
+    Hands hands) {
   public static final double DEFAULT_ROW_HEIGHT_CM = 25;
 
   /** What a cord needs beyond the straight way: it hangs, and its plugs take room. */
@@ -29,6 +31,18 @@ public record Rig(
     kinds = List.copyOf(kinds);
     rows = rows.stream().map(List::copyOf).toList();
     gear = List.copyOf(gear);
+  }
+
+  /** A rig that says nothing of the hands. */
+  public Rig(
+      String name,
+      List<Kind> kinds,
+      List<List<Module>> rows,
+      CordStock cords,
+      double rowHeightCm,
+      List<Gear> gear,
+      Optional<FootSwitch> footSwitch) {
+    this(name, kinds, rows, cords, rowHeightCm, gear, footSwitch, Hands.usual());
   }
 
   /** Every module, top row first, left to right. */

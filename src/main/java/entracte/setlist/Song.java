@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param settings this song's own; they stand above those of its patch
  * @param gapSeconds the silence that may stand before this song
  * @param card what the player reads: key, tempo, who starts, notes
+ * @param running what else it does to the length of the set
  */
 public record Song(
     String name,
@@ -18,11 +19,42 @@ public record Song(
     List<Setting> settings,
     OptionalDouble gapSeconds,
     List<GearCue> gear,
-    Card card) {
+    Card card,
+    Running running) {
   public Song {
     Objects.requireNonNull(patch);
     settings = List.copyOf(settings);
     gear = List.copyOf(gear);
+  }
+
+  /** A song before which nobody talks and which may be dropped. */
+  public Song(
+      String name,
+      Patch patch,
+      List<Setting> settings,
+      OptionalDouble gapSeconds,
+      List<GearCue> gear,
+      Card card) {
+    this(name, patch, settings, gapSeconds, gear, card, Running.plain());
+  }
+
+  /**
+   * What a song does to the length of the set.
+   *
+   * @param talkSeconds the talk before it, while the hands work
+   * @param keep whether it stays even if the set runs late
+   */
+  public record Running(double talkSeconds, boolean keep) {
+    public Running {
+      if (!(talkSeconds >= 0)) {
+        throw new IllegalArgumentException("talk of " + talkSeconds + " s");
+      }
+    }
+
+    /** No talk, and nothing that forbids to drop it. */
+    public static Running plain() {
+      return new Running(0, false);
+    }
   }
 
   /** What the player reads; each empty if the set does not say. */

@@ -32,7 +32,7 @@ class PlanTextTest {
         Between songs: 16 moves; lower bound 16. Proven: no plan has fewer.
         Set-up: 13 moves; lower bound 13. Proven: no plan with so few moves between
           songs has fewer.
-        1 gap is too short, by 20 s in all. Seconds are estimates until you have
+        1 gap is too short, by 20 s in all. Times are estimates until you have
           rehearsed.
         """,
         text(PlanText.brief(planned(16, 13, Stopped.PROVEN), SHEET, 2)));

@@ -1,0 +1,23 @@
+package entracte.plan;
+
+import entracte.rig.Control;
+import entracte.rig.Socket;
+
+/**
+ * How long the hands take for one move, in seconds, for the aim {@link Aim#FASTEST}. What was done
+ * before is not known to the planner while it counts, so the way of the hand enters as the average
+ * way to that place. Every answer is positive and finite, and the same whenever it is asked.
+ */
+public interface Tempo {
+  /** Seconds to pull one plug out of a jack. */
+  double pull(Socket at);
+
+  /** Seconds to put one plug into a jack. */
+  double plug(Socket at);
+
+  /** Seconds to turn a knob to its figure, over an angle not yet known. */
+  double turn(Control knob);
+
+  /** Seconds to throw a switch. */
+  double flip(Control toggle);
+}
