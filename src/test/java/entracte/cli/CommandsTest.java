@@ -202,7 +202,10 @@ class CommandsTest {
   void whatCannotBePlayedIsSaidWithItsReason() {
     Typist helpless = new Typist((set, options) -> new Result.Impossible("Too many boxes."));
     assertEquals(1, helpless.type("plan", folder.toString()));
-    assertEquals("entracte: no plan was found. Too many boxes.\n", helpless.err());
+    assertEquals("entracte: there is no plan. Too many boxes.\n", helpless.err());
+    Typist searching = new Typist((set, options) -> new Result.NoneFound("Too few cords."));
+    assertEquals(1, searching.type("plan", folder.toString()));
+    assertEquals("entracte: no plan was found. Too few cords.\n", searching.err());
   }
 
   @Test
