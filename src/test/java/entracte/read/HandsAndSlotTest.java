@@ -67,7 +67,8 @@ final class HandsAndSlotTest {
         "box.yaml:5:16: \"0\" is out of reach of any hands | It lies above 0 and up to 10.");
     handsSay(
         "read: 20 min",
-        "box.yaml:5:15: \"20 min\" is out of reach of any hands | It lies above 0 and up to 600 s.");
+        "box.yaml:5:15: \"20 min\" is out of reach of any hands"
+            + " | It lies above 0 and up to 600 s.");
     handsSay("plugs: tigth", "box.yaml:5:16: plugs do not sit \"tigth\" | Did you mean \"tight\"?");
   }
 

@@ -50,7 +50,8 @@ final class SetMistakesTest {
     says(HEAD + "gaps: 4 s", "set.yaml:3:1: \"gaps\" is not known here | Did you mean \"gap\"?");
     says(
         HEAD + "volume: 4",
-        "set.yaml:3:1: \"volume\" is not known here | Known here: set, rig, gap, park, slot, reserve, songs.");
+        "set.yaml:3:1: \"volume\" is not known here"
+            + " | Known here: set, rig, gap, park, slot, reserve, songs.");
     songSays("temper: 92", "set.yaml:6:3: \"temper\" is not known here | Did you mean \"tempo\"?");
   }
 
