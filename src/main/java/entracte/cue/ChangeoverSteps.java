@@ -71,27 +71,18 @@ final class ChangeoverSteps {
 
   private Step pull(Action.Remove remove) {
     Cord cord = remove.cord().cord();
-    return new Step(
-        Verb.PULL,
-        Wording.pull(remove.cord()),
-        cords.whyPulled(changeover.to(), cord),
-        remove.moves(),
-        List.of(Spot.of(cord.sink()), Spot.of(cord.source())),
-        changeover.to(),
-        false);
+    String why = cords.whyPulled(changeover.to(), cord);
+    List<Touch> touches = List.of(Touch.pull(cord.sink()), Touch.pull(cord.source()));
+    return plugs(Verb.PULL, Wording.pull(remove.cord()), why, changeover.to(), false, touches);
   }
 
   private Step plug(Action.Add add) {
     Cord cord = add.cord().cord();
     int song = cords.songFor(changeover.to(), cord);
-    return new Step(
-        Verb.PLUG,
-        Wording.plug(add.cord()),
-        cords.whyPlugged(changeover.to(), cord),
-        add.moves(),
-        List.of(Spot.of(cord.source()), Spot.of(cord.sink())),
-        song,
-        song > changeover.to());
+    String why = cords.whyPlugged(changeover.to(), cord);
+    List<Touch> touches = List.of(Touch.plug(cord.source()), Touch.plug(cord.sink()));
+    boolean early = song > changeover.to();
+    return plugs(Verb.PLUG, Wording.plug(add.cord()), why, song, early, touches);
   }
 
   private Step move(ShiftOrder.Ordered ordered) {
@@ -100,35 +91,48 @@ final class ChangeoverSteps {
     int song = cords.songFor(to, shift.to().cord());
     boolean early = song > to && cords.inTheWay(to, shift.from().cord()).isEmpty();
     String why = cords.whyMoved(to, shift);
-    Spot leaves = Spot.of(ShiftOrder.leaves(shift));
-    Spot enters = Spot.of(ShiftOrder.enters(shift));
+    Touch leaves = Touch.pull(ShiftOrder.leaves(shift));
+    Touch enters = Touch.plug(ShiftOrder.enters(shift));
     return switch (ordered.form()) {
       case WHOLE ->
-          new Step(Verb.MOVE, Wording.move(shift), why, 2, List.of(leaves, enters), song, early);
-      case LET_HANG ->
-          new Step(Verb.PULL, Wording.letHang(shift), why, 1, List.of(leaves), song, early);
+          plugs(Verb.MOVE, Wording.move(shift), why, song, early, List.of(leaves, enters));
+      case LET_HANG -> plugs(Verb.PULL, Wording.letHang(shift), why, song, early, List.of(leaves));
       case PLUG_HANGING ->
-          new Step(Verb.PLUG, Wording.plugHanging(shift), why, 1, List.of(enters), song, early);
+          plugs(Verb.PLUG, Wording.plugHanging(shift), why, song, early, List.of(enters));
     };
   }
 
+  /** Each place counts one move. */
+  private static Step plugs(
+      Verb verb, String text, String why, int song, boolean early, List<Touch> touches) {
+    return new Step(verb, text, why, touches.size(), reach(touches), 0, song, early, touches);
+  }
+
+  private static List<Spot> reach(List<Touch> touches) {
+    return touches.stream().map(Touch::spot).toList();
+  }
+
   private Step flip(Action.Flip flip) {
-    return set(Verb.SWITCH, Wording.flip(flip), flip.toggle(), Extent.of(flip));
+    Touch touch = Touch.thrown(flip.toggle(), flip.from(), flip.to());
+    return set(Verb.SWITCH, Wording.flip(flip), flip.toggle(), Extent.of(flip), touch);
   }
 
   private Step turn(Action.Turn turn) {
-    return set(Verb.TURN, Wording.turn(turn), turn.knob(), Extent.of(turn));
+    Touch touch = Touch.turned(turn.knob(), turn.from(), turn.to());
+    return set(Verb.TURN, Wording.turn(turn), turn.knob(), Extent.of(turn), touch);
   }
 
-  private Step set(Verb verb, String text, Control control, double size) {
+  private Step set(Verb verb, String text, Control control, double size, Touch touch) {
     int to = changeover.to();
     int song = settings.songFor(to, control);
-    List<Spot> reach = List.of(Spot.of(control));
-    return new Step(verb, text, settings.why(to, control), 1, reach, size, song, song > to);
+    String why = settings.why(to, control);
+    List<Touch> touches = List.of(touch);
+    return new Step(verb, text, why, 1, reach(touches), size, song, song > to, touches);
   }
 
   static Step tune(Module module, String reason, double size, int song) {
     String text = "TUNE " + module.name() + " (" + reason + ")";
-    return new Step(Verb.TUNE, text, reason, 0, List.of(Spot.of(module)), size, song, false);
+    List<Touch> touches = List.of(Touch.tuned(module));
+    return new Step(Verb.TUNE, text, reason, 0, reach(touches), size, song, false, touches);
   }
 }

@@ -13,6 +13,7 @@ import java.util.List;
  *     what the tuning knob stands at when a module is tuned; 0 for anything else
  * @param forSong the song that needs it, from 0; later than the coming song if it is done early
  * @param early whether the coming song would sound the same without it
+ * @param touches what is done at each place, for a picture of the case; empty for the main level
  */
 public record Step(
     Verb verb,
@@ -22,15 +23,30 @@ public record Step(
     List<Spot> reach,
     double size,
     int forSong,
-    boolean early) {
+    boolean early,
+    List<Touch> touches) {
   public Step {
     reach = List.copyOf(reach);
+    touches = List.copyOf(touches);
     if (!text.startsWith(verb.name())) {
       throw new IllegalArgumentException("the verb comes first: " + text);
     }
   }
 
-  /** A step that has no size. */
+  /** A step of which no picture is drawn. */
+  public Step(
+      Verb verb,
+      String text,
+      String why,
+      int moves,
+      List<Spot> reach,
+      double size,
+      int forSong,
+      boolean early) {
+    this(verb, text, why, moves, reach, size, forSong, early, List.of());
+  }
+
+  /** A step that has no size and of which no picture is drawn. */
   public Step(
       Verb verb, String text, String why, int moves, List<Spot> reach, int forSong, boolean early) {
     this(verb, text, why, moves, reach, 0, forSong, early);

@@ -22,6 +22,7 @@ final class SongReader {
           "starts",
           "notes",
           "length",
+          "encore",
           "talk",
           "keep");
 
@@ -94,6 +95,7 @@ final class SongReader {
         fields.leaf("tempo").map(Leaf::name),
         fields.leaf("starts").map(Leaf::name),
         fields.text("notes"),
-        seconds(fields, "length"));
+        seconds(fields, "length"),
+        fields.leaf("encore").map(values::yes).orElse(false));
   }
 }

@@ -57,13 +57,28 @@ public record Song(
     }
   }
 
-  /** What the player reads; each empty if the set does not say. */
+  /**
+   * What the player reads; each empty if the set does not say.
+   *
+   * @param encore whether the song is played only if it is called for
+   */
   public record Card(
       Optional<String> key,
       Optional<String> tempo,
       Optional<String> starts,
       Optional<String> notes,
-      OptionalDouble lengthSeconds) {
+      OptionalDouble lengthSeconds,
+      boolean encore) {
+    /** The card of a song that is played in any case. */
+    public Card(
+        Optional<String> key,
+        Optional<String> tempo,
+        Optional<String> starts,
+        Optional<String> notes,
+        OptionalDouble lengthSeconds) {
+      this(key, tempo, starts, notes, lengthSeconds, false);
+    }
+
     public static Card blank() {
       return new Card(
           Optional.empty(),

@@ -56,6 +56,14 @@ final class SetMistakesTest {
   }
 
   @Test
+  void aSongIsAnEncoreOrNot() {
+    assertTrue(song("encore: yes").card().encore());
+    assertFalse(song("encore: no").card().encore());
+    assertFalse(song("key: A").card().encore());
+    songSays("encore: maybe", "set.yaml:6:11: \"maybe\" is neither yes nor no");
+  }
+
+  @Test
   void parkIsYesOrNo() {
     assertTrue(read(HEAD).setList().orElseThrow().parking());
     assertTrue(read(HEAD + "park: yes").setList().orElseThrow().parking());

@@ -1,0 +1,41 @@
+package entracte.cue;
+
+import entracte.plan.Plan;
+import entracte.plan.SongPlan;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * All that goes on paper for one plan: the cue sheet, and what only paper needs. The second front
+ * door of this package.
+ *
+ * @param songs every song of the set, in its order
+ * @param plugged how many cords are in the rig while each song sounds
+ */
+public record Paperwork(
+    CueSheet sheet, CaseMap map, List<SongSheet> songs, List<Integer> plugged, Packing packing) {
+  public Paperwork {
+    songs = List.copyOf(songs);
+    plugged = List.copyOf(plugged);
+  }
+
+  /** Words {@code plan} for hands that move at {@code pace}. */
+  public static Paperwork of(Plan plan, Pace pace) {
+    return new Paperwork(
+        CueSheet.of(plan, pace),
+        CaseMap.of(plan.setList().rig()),
+        IntStream.range(0, plan.songs().size()).mapToObj(i -> SongSheet.of(plan, i)).toList(),
+        plan.songs().stream().map(Paperwork::cords).toList(),
+        Packing.of(plan));
+  }
+
+  private static int cords(SongPlan song) {
+    return (int) Stream.of(song.required(), song.parked()).mapToLong(List::size).sum();
+  }
+
+  /** The song that a cue leads to. */
+  public SongSheet song(Cue cue) {
+    return songs.get(cue.number() - 1);
+  }
+}

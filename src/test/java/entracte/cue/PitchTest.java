@@ -1,0 +1,48 @@
+package entracte.cue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+class PitchTest {
+  /** Cents by the list of 5-limit intervals (Wikipedia): 9/8 is 203.91, 16/15 is 111.73. */
+  @Test
+  void centsOfPublishedRatios() {
+    assertEquals(203.91, new Pitch(8, 9).cents(), 0.005);
+    assertEquals(111.73, new Pitch(15, 16).cents(), 0.005);
+  }
+
+  /** 440 x 3/2 = 660 Hz (calculatorhub.com, just intonation ratios): a pure fifth is still. */
+  @Test
+  void aPureFifthDoesNotBeat() {
+    assertEquals(0, new Pitch(440, 660).beatHz(3, 2), 1e-9);
+  }
+
+  /** Beats of a tempered fifth: 3 x 440 - 2 x 659.2551, computed from f = 440 x 2^(n/12). */
+  @Test
+  void aTemperedFifthBeatsSlowly() {
+    Pitch fifth = new Pitch(440, 440 * Math.pow(2, 7 / 12.0));
+    assertEquals(1.49, fifth.beatHz(3, 2), 0.005);
+    assertEquals(
+        "7 semitones (ratio 1.498; against a pure 3 to 2 it beats 1.49 times a second)",
+        fifth.words());
+  }
+
+  @Test
+  void aDetunedUnisonBeatsByItsDifference() {
+    assertEquals(
+        "0.08 semitones (ratio 1.005; against a pure 1 to 1 it beats 2 times a second)",
+        new Pitch(440, 442).words());
+  }
+
+  @Test
+  void aTritoneHasNoPureNeighbour() {
+    assertEquals("6 semitones (ratio 1.414)", new Pitch(440, 440 * Math.sqrt(2)).words());
+  }
+
+  @Test
+  void theLowerPitchComesFirst() {
+    assertThrows(IllegalArgumentException.class, () -> new Pitch(660, 440));
+  }
+}
