@@ -18,15 +18,6 @@ final class Values {
     this.notes = notes;
   }
 
-  /** Yes or no; anything else is a mistake, and no. */
-  boolean yes(Leaf leaf) {
-    boolean yes = leaf.name().equals("yes");
-    if (!yes && !leaf.name().equals("no")) {
-      notes.error(leaf.place(), Names.quote(leaf.text()) + " is neither yes nor no", "");
-    }
-    return yes;
-  }
-
   OptionalInt whole(Leaf leaf) {
     OptionalInt value = Amounts.whole(leaf.text());
     if (value.isEmpty()) {
