@@ -6,6 +6,7 @@ import entracte.rig.Rig;
 import entracte.setlist.GearCue;
 import entracte.setlist.GearCue.Bank;
 import entracte.setlist.GearCue.ControlChange;
+import entracte.setlist.GearCue.Fine;
 import entracte.setlist.Song;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import java.util.Set;
 /** What the MIDI gear is sent can be sent: MIDI 1.0 has 128 programs, controllers and values. */
 final class GearCues {
   private static final int HIGHEST = 127;
+  private static final int HIGHEST_FINE = 16383;
 
   /** From here on controllers are messages to the whole channel, such as "all notes off". */
   private static final int CHANNEL_MODE = 120;
@@ -31,20 +33,44 @@ final class GearCues {
   }
 
   void check(Song song) {
-    for (GearCue cue : song.gear()) {
-      Gear known = gear.get(cue.gear());
-      if (known == null) {
-        findings.error(
-            cue,
-            "\"" + cue.gear() + "\" is no gear of the rig",
-            gear.isEmpty()
-                ? "Describe it in the rig, under \"gear\"."
-                : NearestName.advice(cue.gear(), gear.keySet()));
-      } else {
-        cue.program().ifPresent(program -> checkProgram(cue, known, program));
-      }
-      cue.bank().ifPresent(bank -> checkBank(cue, bank));
-      checkControls(cue);
+    song.gear().forEach(this::check);
+    song.sections().forEach(section -> section.gear().forEach(this::check));
+  }
+
+  private void check(GearCue cue) {
+    Gear known = gear.get(cue.gear());
+    if (known == null) {
+      findings.error(
+          cue,
+          "\"" + cue.gear() + "\" is no gear of the rig",
+          gear.isEmpty()
+              ? "Describe it in the rig, under \"gear\"."
+              : NearestName.advice(cue.gear(), gear.keySet()));
+    } else {
+      cue.program().ifPresent(program -> checkProgram(cue, known, program));
+    }
+    cue.bank().ifPresent(bank -> checkBank(cue, bank));
+    checkControls(cue);
+    cue.fine().forEach(fine -> checkFine(cue, fine));
+  }
+
+  private void checkFine(GearCue cue, Fine fine) {
+    boolean controller = fine.kind() == GearCue.FineKind.CONTROLLER;
+    String name = fine.kind().word() + " " + fine.number();
+    if (controller && !(0 <= fine.number() && fine.number() < BANK_LOW)) {
+      findings.error(
+          fine,
+          cue,
+          "controller " + fine.number() + " has no fine value",
+          "Controllers from 0 to 31 have one.");
+    } else if (fine.number() < 0 || fine.number() > HIGHEST_FINE) {
+      findings.error(fine, cue, "there is no " + name, "Parameters are numbered from 0 to 16383.");
+    } else if (fine.value() < 0 || fine.value() > HIGHEST_FINE) {
+      findings.error(
+          fine,
+          cue,
+          "%s cannot be set to %d".formatted(name, fine.value()),
+          "Fine values run from 0 to 16383.");
     }
   }
 

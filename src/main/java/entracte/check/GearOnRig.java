@@ -43,7 +43,7 @@ final class GearOnRig {
                 .formatted(gear.name(), gear.programsFrom()),
             "Write 0 or 1: the number its display gives to the first program.");
       }
-      Gear first = byAddress.putIfAbsent(List.of(gear.port(), gear.channel()), gear);
+      Gear first = byAddress.putIfAbsent(List.of(gear.port(), gear.device(), gear.channel()), gear);
       if (first != null && !first.name().equals(gear.name())) {
         findings.warning(
             gear,

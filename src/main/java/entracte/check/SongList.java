@@ -1,5 +1,6 @@
 package entracte.check;
 
+import entracte.finding.NearestName;
 import entracte.rig.Figures;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
@@ -24,6 +25,32 @@ final class SongList {
     }
     checkNames(set.songs());
     checkGaps(set.songs());
+    checkFallback(set);
+    checkEncores(set.songs());
+  }
+
+  private void checkFallback(SetList set) {
+    List<String> names = set.songs().stream().map(Song::name).toList();
+    set.fallback()
+        .filter(name -> !names.contains(name))
+        .ifPresent(
+            name ->
+                findings.error(
+                    set,
+                    "the fallback \"" + name + "\" is no song of the set",
+                    NearestName.advice(name, names)));
+  }
+
+  /** Encores wait at the end: between two songs of the set nobody calls for one. */
+  private void checkEncores(List<Song> songs) {
+    for (int song = 1; song < songs.size(); song++) {
+      if (songs.get(song - 1).card().encore() && !songs.get(song).card().encore()) {
+        findings.error(
+            songs.get(song),
+            "\"" + songs.get(song).name() + "\" stands after an encore",
+            "Put the encores last.");
+      }
+    }
   }
 
   private void checkNames(List<Song> songs) {

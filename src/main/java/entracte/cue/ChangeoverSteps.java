@@ -5,6 +5,7 @@ import entracte.plan.Changeover;
 import entracte.rig.Control;
 import entracte.rig.Cord;
 import entracte.rig.Module;
+import entracte.rig.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,8 +21,11 @@ final class ChangeoverSteps {
   private final Changeover changeover;
   private final CordReasons cords;
   private final SettingReasons settings;
+  private final Unheard unheard;
 
-  ChangeoverSteps(Changeover changeover, CordReasons cords, SettingReasons settings) {
+  ChangeoverSteps(
+      Changeover changeover, CordReasons cords, SettingReasons settings, Unheard unheard) {
+    this.unheard = unheard;
     this.changeover = changeover;
     this.cords = cords;
     this.settings = settings;
@@ -73,7 +77,8 @@ final class ChangeoverSteps {
     Cord cord = remove.cord().cord();
     String why = cords.whyPulled(changeover.to(), cord);
     List<Touch> touches = List.of(Touch.pull(cord.sink()), Touch.pull(cord.source()));
-    return plugs(Verb.PULL, Wording.pull(remove.cord()), why, changeover.to(), false, touches);
+    return plugs(Verb.PULL, Wording.pull(remove.cord()), why, changeover.to(), false, touches)
+        .leaving(List.of(Changes.pulled(cord)), unheard.pull(changeover, cord));
   }
 
   private Step plug(Action.Add add) {
@@ -82,7 +87,8 @@ final class ChangeoverSteps {
     String why = cords.whyPlugged(changeover.to(), cord);
     List<Touch> touches = List.of(Touch.plug(cord.source()), Touch.plug(cord.sink()));
     boolean early = song > changeover.to();
-    return plugs(Verb.PLUG, Wording.plug(add.cord()), why, song, early, touches);
+    return plugs(Verb.PLUG, Wording.plug(add.cord()), why, song, early, touches)
+        .leaving(List.of(Changes.plugged(add.cord())), unheard.plug(changeover, cord));
   }
 
   private Step move(ShiftOrder.Ordered ordered) {
@@ -91,14 +97,18 @@ final class ChangeoverSteps {
     int song = cords.songFor(to, shift.to().cord());
     boolean early = song > to && cords.inTheWay(to, shift.from().cord()).isEmpty();
     String why = cords.whyMoved(to, shift);
+    List<Change> changes =
+        List.of(Changes.pulled(shift.from().cord()), Changes.plugged(shift.to()));
     Touch leaves = Touch.pull(ShiftOrder.leaves(shift));
     Touch enters = Touch.plug(ShiftOrder.enters(shift));
     return switch (ordered.form()) {
       case WHOLE ->
-          plugs(Verb.MOVE, Wording.move(shift), why, song, early, List.of(leaves, enters));
+          plugs(Verb.MOVE, Wording.move(shift), why, song, early, List.of(leaves, enters))
+              .leaving(changes, unheard.shift(changeover, shift));
       case LET_HANG -> plugs(Verb.PULL, Wording.letHang(shift), why, song, early, List.of(leaves));
       case PLUG_HANGING ->
-          plugs(Verb.PLUG, Wording.plugHanging(shift), why, song, early, List.of(enters));
+          plugs(Verb.PLUG, Wording.plugHanging(shift), why, song, early, List.of(enters))
+              .leaving(changes, false);
     };
   }
 
@@ -114,20 +124,23 @@ final class ChangeoverSteps {
 
   private Step flip(Action.Flip flip) {
     Touch touch = Touch.thrown(flip.toggle(), flip.from(), flip.to());
-    return set(Verb.SWITCH, Wording.flip(flip), flip.toggle(), Extent.of(flip), touch);
+    return set(Verb.SWITCH, Wording.flip(flip), Extent.of(flip), flip.toggle(), touch, flip.to());
   }
 
   private Step turn(Action.Turn turn) {
     Touch touch = Touch.turned(turn.knob(), turn.from(), turn.to());
-    return set(Verb.TURN, Wording.turn(turn), turn.knob(), Extent.of(turn), touch);
+    return set(Verb.TURN, Wording.turn(turn), Extent.of(turn), turn.knob(), touch, turn.to());
   }
 
-  private Step set(Verb verb, String text, Control control, double size, Touch touch) {
+  private Step set(
+      Verb verb, String text, double size, Control control, Touch touch, Position position) {
+    Change change = new Change.Set(control.toString(), position.toString());
     int to = changeover.to();
     int song = settings.songFor(to, control);
     String why = settings.why(to, control);
     List<Touch> touches = List.of(touch);
-    return new Step(verb, text, why, 1, reach(touches), size, song, song > to, touches);
+    return new Step(verb, text, why, 1, reach(touches), size, song, song > to, touches)
+        .leaving(List.of(change), unheard.set(changeover, control));
   }
 
   static Step tune(Module module, String reason, double size, int song) {

@@ -41,12 +41,13 @@ public record CueSheet(
     CordReasons cords = new CordReasons(course, plan.setList().parking());
     SettingReasons settings = new SettingReasons(course);
     Tuning tuning = new Tuning();
+    Unheard unheard = new Unheard(course, plan.setList().parking());
     List<Cue> cues = new ArrayList<>();
     for (Changeover changeover : plan.changeovers()) {
       SongPlan song = course.song(changeover.to());
       List<Step> steps =
           ChangeoverSteps.framed(
-              new ChangeoverSteps(changeover, cords, settings).moves(),
+              new ChangeoverSteps(changeover, cords, settings, unheard).moves(),
               tuning.before(song, changeover.to()),
               changeover.to());
       List<String> lookAt = LastLook.before(song, course.settings(changeover.to()), changeover);

@@ -47,6 +47,8 @@ public record SongCard(List<String> lines, List<String> gear, List<String> casti
     cue.bank().ifPresent(bank -> parts.add("bank " + bank.high() + "/" + bank.low()));
     cue.program().ifPresent(program -> parts.add("program " + program));
     cue.controls().forEach(c -> parts.add("controller " + c.controller() + " at " + c.value()));
+    cue.fine()
+        .forEach(f -> parts.add(f.kind().word() + " " + f.number() + " at " + f.value() + " fine"));
     return cue.gear() + ": " + String.join(", ", parts);
   }
 

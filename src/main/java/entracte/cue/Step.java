@@ -14,6 +14,9 @@ import java.util.List;
  * @param forSong the song that needs it, from 0; later than the coming song if it is done early
  * @param early whether the coming song would sound the same without it
  * @param touches what is done at each place, for a picture of the case; empty for the main level
+ * @param changes what it leaves changed on the rig. A cord of which one plug hangs loose counts as
+ *     where it was, until that plug is in its new jack
+ * @param unheard whether it can be done while the song before still sounds
  */
 public record Step(
     Verb verb,
@@ -24,13 +27,30 @@ public record Step(
     double size,
     int forSong,
     boolean early,
-    List<Touch> touches) {
+    List<Touch> touches,
+    List<Change> changes,
+    boolean unheard) {
   public Step {
+    changes = List.copyOf(changes);
     reach = List.copyOf(reach);
     touches = List.copyOf(touches);
     if (!text.startsWith(verb.name())) {
       throw new IllegalArgumentException("the verb comes first: " + text);
     }
+  }
+
+  /** A step that leaves the rig as it was. */
+  Step(
+      Verb verb,
+      String text,
+      String why,
+      int moves,
+      List<Spot> reach,
+      double size,
+      int forSong,
+      boolean early,
+      List<Touch> touches) {
+    this(verb, text, why, moves, reach, size, forSong, early, touches, List.of(), false);
   }
 
   /** A step of which no picture is drawn. */
@@ -50,6 +70,12 @@ public record Step(
   public Step(
       Verb verb, String text, String why, int moves, List<Spot> reach, int forSong, boolean early) {
     this(verb, text, why, moves, reach, 0, forSong, early);
+  }
+
+  /** The same step, of which more is known. */
+  Step leaving(List<Change> newChanges, boolean newUnheard) {
+    return new Step(
+        verb, text, why, moves, reach, size, forSong, early, touches, newChanges, newUnheard);
   }
 
   /** Whether the hands cross from one row of modules to another. */

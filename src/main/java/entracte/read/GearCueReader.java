@@ -7,6 +7,8 @@ import entracte.read.Tree.Table;
 import entracte.setlist.GearCue;
 import entracte.setlist.GearCue.Bank;
 import entracte.setlist.GearCue.ControlChange;
+import entracte.setlist.GearCue.Fine;
+import entracte.setlist.GearCue.FineKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,9 @@ import java.util.regex.Pattern;
 final class GearCueReader {
   private static final Pattern BANK = Pattern.compile("(\\d{1,9}) ?/ ?(\\d{1,9})");
   private static final Pattern BY_NUMBER = Pattern.compile("cc ?(\\d{1,9})");
+
+  private static final Pattern PARAMETER = Pattern.compile("(n?rpn) ?(\\d{1,9})");
+  private static final String FINE = "fine ";
 
   private final Notebook notes;
   private final Shapes shapes;
@@ -41,14 +46,21 @@ final class GearCueReader {
     Optional<Integer> program = Optional.empty();
     Optional<Bank> bank = Optional.empty();
     List<ControlChange> controls = new ArrayList<>();
+    List<Fine> fine = new ArrayList<>();
     for (Entry line : table.entries()) {
       switch (line.name()) {
         case "program" -> program = shapes.leaf(line).flatMap(this::whole);
         case "bank" -> bank = bank(line);
-        default -> control(line).ifPresent(controls::add);
+        default -> {
+          if (fineKind(line.name()).isPresent()) {
+            fine(line).ifPresent(fine::add);
+          } else {
+            control(line).ifPresent(controls::add);
+          }
+        }
       }
     }
-    return notes.note(new GearCue(gear.name(), program, bank, controls), gear.place());
+    return notes.note(new GearCue(gear.name(), program, bank, controls, fine), gear.place());
   }
 
   private Optional<Integer> whole(Leaf leaf) {
@@ -97,6 +109,30 @@ final class GearCueReader {
         .flatMap(this::whole)
         .map(value -> new ControlChange(controller.getAsInt(), value))
         .map(change -> notes.note(change, line.key().place()));
+  }
+
+  /** {@code rpn 0}, {@code nrpn 130}, {@code fine volume}, {@code fine cc 7}. */
+  private static Optional<FineKind> fineKind(String name) {
+    Matcher parameter = PARAMETER.matcher(name);
+    if (parameter.matches()) {
+      return Optional.of(parameter.group(1).equals("rpn") ? FineKind.REGISTERED : FineKind.OPEN);
+    }
+    return name.startsWith(FINE) && controller(name.substring(FINE.length())).isPresent()
+        ? Optional.of(FineKind.CONTROLLER)
+        : Optional.empty();
+  }
+
+  private Optional<Fine> fine(Entry line) {
+    FineKind kind = fineKind(line.name()).orElseThrow();
+    Matcher parameter = PARAMETER.matcher(line.name());
+    int number =
+        parameter.matches()
+            ? Integer.parseInt(parameter.group(2))
+            : controller(line.name().substring(FINE.length())).orElseThrow();
+    return shapes
+        .leaf(line)
+        .flatMap(this::whole)
+        .map(value -> notes.note(new Fine(kind, number, value), line.key().place()));
   }
 
   private static OptionalInt controller(String name) {

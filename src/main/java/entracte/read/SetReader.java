@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 public final class SetReader {
   private static final String SET_FILE = "set.yaml";
   private static final List<String> KEYS =
-      List.of("set", "rig", "gap", "park", "slot", "reserve", "songs");
+      List.of("set", "rig", "gap", "park", "slot", "reserve", "fallback", "songs");
 
   private final FileName file;
   private final Notebook notes;
@@ -58,9 +58,10 @@ public final class SetReader {
     OptionalDouble gap = fields.leaf("gap").map(values::seconds).orElse(OptionalDouble.empty());
     boolean parking = fields.leaf("park").map(values::yes).orElse(true);
     Slot slot = slot(fields);
+    Optional<String> fallback = fields.leaf("fallback").map(Leaf::name);
     Optional<Rig> rig = rig(fields);
     Optional<List<Song>> songs = songs(fields, gap);
-    return rig.flatMap(r -> songs.map(s -> new SetList(name, r, s, parking, slot)))
+    return rig.flatMap(r -> songs.map(s -> new SetList(name, r, s, parking, slot, fallback)))
         .map(set -> notes.note(set, fields.place()));
   }
 

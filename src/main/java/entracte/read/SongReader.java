@@ -4,6 +4,7 @@ import entracte.read.Tree.Leaf;
 import entracte.read.Tree.Table;
 import entracte.setlist.Patch;
 import entracte.setlist.Song;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,10 +25,12 @@ final class SongReader {
           "length",
           "encore",
           "talk",
-          "keep");
+          "keep",
+          "sections");
 
   private final Notebook notes;
   private final Values values;
+  private final Shapes shapes;
   private final PatchStore patches;
   private final FileName set;
 
@@ -36,6 +39,7 @@ final class SongReader {
     this.patches = patches;
     this.notes = notes;
     this.values = new Values(notes);
+    this.shapes = new Shapes(notes);
   }
 
   /**
@@ -58,7 +62,8 @@ final class SongReader {
             own.isPresent() ? own : gap,
             new GearCueReader(notes).read(fields.lines("gear")),
             card(fields),
-            running(fields));
+            running(fields),
+            sections(fields));
     return notes.note(song, fields.entry("song").map(e -> e.key().place()).orElse(table.place()));
   }
 
@@ -87,6 +92,31 @@ final class SongReader {
   private Song.Running running(Fields fields) {
     OptionalDouble talk = fields.leaf("talk").map(values::stretch).orElse(OptionalDouble.empty());
     return new Song.Running(talk.orElse(0), fields.leaf("keep").map(values::yes).orElse(false));
+  }
+
+  private List<Song.Section> sections(Fields fields) {
+    List<Song.Section> sections = new ArrayList<>();
+    for (Tree tree :
+        fields.entry("sections").flatMap(shapes::items).map(Tree.Items::list).orElse(List.of())) {
+      if (tree.table().isPresent()) {
+        sections.add(section(tree.table().get()));
+      } else {
+        notes.error(
+            tree.place(),
+            "a section is names with values, not " + tree.what(),
+            "Begin it with a line section: NAME.");
+      }
+    }
+    return sections;
+  }
+
+  private Song.Section section(Table table) {
+    Fields fields = new Fields(table, List.of("section", "gear"), notes);
+    if (!fields.has("section")) {
+      notes.error(fields.place(), "this section has no name", "Begin it with section: NAME.");
+    }
+    String name = fields.leaf("section").map(Leaf::name).orElse("");
+    return new Song.Section(name, new GearCueReader(notes).read(fields.lines("gear")));
   }
 
   private Song.Card card(Fields fields) {

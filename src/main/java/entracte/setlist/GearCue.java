@@ -8,11 +8,23 @@ import java.util.Optional;
  *
  * @param program as the gear's display counts it
  * @param bank high and low byte, 0 to 127 each
+ * @param fine controllers and parameters of 14 bits, sent after the others
  */
 public record GearCue(
-    String gear, Optional<Integer> program, Optional<Bank> bank, List<ControlChange> controls) {
+    String gear,
+    Optional<Integer> program,
+    Optional<Bank> bank,
+    List<ControlChange> controls,
+    List<Fine> fine) {
   public GearCue {
     controls = List.copyOf(controls);
+    fine = List.copyOf(fine);
+  }
+
+  /** A cue without values of 14 bits. */
+  public GearCue(
+      String gear, Optional<Integer> program, Optional<Bank> bank, List<ControlChange> controls) {
+    this(gear, program, bank, controls, List.of());
   }
 
   /** Bank select, controllers 0 and 32. */
@@ -20,4 +32,28 @@ public record GearCue(
 
   /** One controller, 0 to 127, and its value, 0 to 127. */
   public record ControlChange(int controller, int value) {}
+
+  /** What a value of 14 bits is for. */
+  public enum FineKind {
+    /** A controller from 0 to 31 with its low byte. */
+    CONTROLLER("cc"),
+    /** A registered parameter: {@code rpn 0} is the range of the bend wheel. */
+    REGISTERED("rpn"),
+    /** A parameter that is the maker's own. */
+    OPEN("nrpn");
+
+    private final String word;
+
+    FineKind(String word) {
+      this.word = word;
+    }
+
+    /** As it is written: {@code rpn}. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** A value of 14 bits, 0 to 16383. */
+  public record Fine(FineKind kind, int number, int value) {}
 }

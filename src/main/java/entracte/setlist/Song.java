@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param gapSeconds the silence that may stand before this song
  * @param card what the player reads: key, tempo, who starts, notes
  * @param running what else it does to the length of the set
+ * @param sections parts of it that send something of their own, in their order
  */
 public record Song(
     String name,
@@ -20,11 +21,32 @@ public record Song(
     OptionalDouble gapSeconds,
     List<GearCue> gear,
     Card card,
-    Running running) {
+    Running running,
+    List<Section> sections) {
   public Song {
     Objects.requireNonNull(patch);
     settings = List.copyOf(settings);
     gear = List.copyOf(gear);
+    sections = List.copyOf(sections);
+  }
+
+  /** A song all of one piece. */
+  public Song(
+      String name,
+      Patch patch,
+      List<Setting> settings,
+      OptionalDouble gapSeconds,
+      List<GearCue> gear,
+      Card card,
+      Running running) {
+    this(name, patch, settings, gapSeconds, gear, card, running, List.of());
+  }
+
+  /** A part of a song, such as a chorus, that sets its gear otherwise. */
+  public record Section(String name, List<GearCue> gear) {
+    public Section {
+      gear = List.copyOf(gear);
+    }
   }
 
   /** A song before which nobody talks and which may be dropped. */

@@ -192,4 +192,35 @@ final class GearTest extends MistakesTest {
         RigBuilder.rig().gear("piano", "A", 2, 1).gear("piano", "A", 2, 1).build(),
         song());
   }
+
+  /** Controllers 0 to 31 have a low byte, controllers 32 to 63 are it (MIDI 1.0, table III). */
+  @Test
+  void fineValuesHave14Bits() {
+    assertSaid(
+        List.of(),
+        rig(1),
+        song(fine(GearCue.FineKind.CONTROLLER, 31, 16383)),
+        other(fine(GearCue.FineKind.OPEN, 16383, 0)));
+    assertSaid(
+        List.of("error: controller 32 has no fine value / Controllers from 0 to 31 have one."),
+        rig(1),
+        song(fine(GearCue.FineKind.CONTROLLER, 32, 0)));
+    assertSaid(
+        List.of("error: there is no rpn 16384 / Parameters are numbered from 0 to 16383."),
+        rig(1),
+        song(fine(GearCue.FineKind.REGISTERED, 16384, 0)));
+    assertSaid(
+        List.of("error: nrpn 1 cannot be set to 16384 / Fine values run from 0 to 16383."),
+        rig(1),
+        song(fine(GearCue.FineKind.OPEN, 1, 16384)));
+  }
+
+  private static GearCue fine(GearCue.FineKind kind, int number, int value) {
+    return new GearCue(
+        "piano",
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(new GearCue.Fine(kind, number, value)));
+  }
 }

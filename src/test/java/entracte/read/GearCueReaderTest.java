@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import entracte.setlist.GearCue;
 import entracte.setlist.GearCue.Bank;
 import entracte.setlist.GearCue.ControlChange;
+import entracte.setlist.GearCue.Fine;
+import entracte.setlist.GearCue.FineKind;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -101,5 +103,16 @@ final class GearCueReaderTest {
         "5",
         "set.yaml:9:19: \"piano\" is names with values, not one value"
             + " | Write {name: value}, or indented lines of name: value.");
+  }
+
+  @Test
+  void fineValuesAndParameters() {
+    assertEquals(
+        List.of(
+            new Fine(FineKind.CONTROLLER, 7, 10000),
+            new Fine(FineKind.CONTROLLER, 16, 1),
+            new Fine(FineKind.REGISTERED, 0, 256),
+            new Fine(FineKind.OPEN, 130, 5)),
+        cue("{fine volume: 10000, fine cc 16: 1, rpn 0: 256, nrpn 130: 5}").fine());
   }
 }
