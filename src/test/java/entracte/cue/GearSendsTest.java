@@ -54,14 +54,14 @@ final class GearSendsTest {
             Song.Card.blank(),
             Song.Running.plain(),
             List.of(
-                    new Song.Section(
-                        "chorus",
-                        List.of(
-                            new GearCue(
-                                "piano",
-                                Optional.empty(),
-                                Optional.empty(),
-                                List.of(new GearCue.ControlChange(7, 100)))))));
+                new Song.Section(
+                    "chorus",
+                    List.of(
+                        new GearCue(
+                            "piano",
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of(new GearCue.ControlChange(7, 100)))))));
     return GearSends.of(rig(), song);
   }
 

@@ -87,8 +87,7 @@ final class GearReaderTest {
     assertEquals(List.of(), read.findings());
     Song song = read.setList().orElseThrow().songs().get(0);
     GearCue seven = new GearCue("piano", Optional.of(7), Optional.empty(), List.of());
-    assertEquals(
-        List.of(new Song.Section("chorus", List.of(seven))), song.sections());
+    assertEquals(List.of(new Song.Section("chorus", List.of(seven))), song.sections());
     assertEquals(Optional.of("Slack Water"), read.setList().orElseThrow().fallback());
   }
 }
