@@ -1,0 +1,108 @@
+package entracte.rehearsal;
+
+import entracte.cue.Pace;
+import entracte.cue.Step;
+import entracte.plan.Tempo;
+import entracte.rig.Rig;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of a player: the pace of hands that have rehearsed so far. The front door for all
+ * that only wants seconds.
+ */
+public final class Learned implements Pace {
+  /** How far the model may be off for one changeover, of a player who is known. An estimate. */
+  private static final double CHANGEOVER_DOUBT = 0.2;
+
+  /** How far a player may be off from the model, before the first run. An estimate. */
+  private static final double PLAYER_DOUBT = 0.3;
+
+  private final TimeModel model;
+  private final Histories histories;
+  private final Player player;
+
+  private Learned(TimeModel model, List<Run> runs) {
+    this.model = model;
+    this.histories = new Histories(runs);
+    this.player = Player.of(histories);
+  }
+
+  static Learned from(Rig rig, List<Run> runs) {
+    return new Learned(new TimeModel(rig), runs);
+  }
+
+  /**
+   * What a set's log tells of its player.
+   *
+   * @throws IOException if the log is there but cannot be read
+   */
+  public static Learned from(Rig rig, RunLog log) throws IOException {
+    return from(rig, log.read().runs());
+  }
+
+  TimeModel model() {
+    return model;
+  }
+
+  Player player() {
+    return player;
+  }
+
+  @Override
+  public double seconds(Step step) {
+    return player.seconds(model.makeup(step, Optional.empty()));
+  }
+
+  /**
+   * What the next run of these steps will as likely exceed as not; what a trained hand of this
+   * player takes if they were never timed.
+   */
+  @Override
+  public double seconds(List<Step> steps) {
+    return runs(steps) == 0 ? trained(steps) : outlook(steps).typical(1);
+  }
+
+  @Override
+  public int runs(List<Step> steps) {
+    return history(steps).size();
+  }
+
+  @Override
+  public String origin() {
+    int runs = histories.size();
+    return switch (runs) {
+      case 0 -> Pace.super.origin();
+      case 1 -> "Times are learned from 1 timed run.";
+      default -> "Times are learned from " + runs + " timed runs.";
+    };
+  }
+
+  /** The seconds of single moves, for the planner. */
+  public Tempo tempo(Rig rig) {
+    return new AverageTempo(rig, model, player);
+  }
+
+  List<Run> history(List<Step> steps) {
+    return histories.of(Mark.of(steps));
+  }
+
+  Outlook outlook(List<Step> steps) {
+    return outlook(steps, runs(steps));
+  }
+
+  /** The outlook as it was after the first so many runs, by the player as known now. */
+  Outlook outlook(List<Step> steps, int runs) {
+    double doubt =
+        Math.sqrt(
+            CHANGEOVER_DOUBT * CHANGEOVER_DOUBT
+                + PLAYER_DOUBT * PLAYER_DOUBT / (1 + histories.size()));
+    List<Double> seconds = history(steps).stream().limit(runs).map(Run::seconds).toList();
+    return Outlook.of(trained(steps), doubt, seconds);
+  }
+
+  private double trained(List<Step> steps) {
+    return player.seconds(Makeup.sum(model.makeup(steps)));
+  }
+}

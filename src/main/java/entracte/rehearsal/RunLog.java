@@ -1,0 +1,137 @@
+package entracte.rehearsal;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The rehearsal log of a set: a text file that only ever grows. Each line is on the disk before the
+ * next is asked for. Whatever cuts a line off (a crash, an empty battery, a full disk) costs that
+ * line and no other.
+ */
+public final class RunLog {
+  private static final String HEAD =
+      """
+      # Rehearsal log of entracte. One line for each timed changeover; times in seconds.
+      # Lines are only added. One without "end" was cut off and is passed over.
+      """;
+
+  private final Path file;
+
+  private RunLog(Path file) {
+    this.file = file;
+  }
+
+  /**
+   * What a log holds.
+   *
+   * @param runs in the order they were written, without those withdrawn
+   * @param notes what could not be read, a sentence each
+   */
+  record Contents(List<Run> runs, List<String> notes) {
+    Contents {
+      runs = List.copyOf(runs);
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /** The log in that file, which need not be there yet. */
+  public static RunLog in(Path file) {
+    return new RunLog(file);
+  }
+
+  /**
+   * The log beside a set: {@code rehearsal.log} in its folder; {@code tour.rehearsal.log} if the
+   * set's file is {@code tour.yaml}.
+   */
+  public static RunLog beside(Path fileOrFolder) {
+    if (Files.isDirectory(fileOrFolder)) {
+      return in(fileOrFolder.resolve("rehearsal.log"));
+    }
+    String bare = fileOrFolder.getFileName().toString().replaceFirst("\\.[^.]*$", "");
+    String name = bare.equals("set") ? "rehearsal.log" : bare + ".rehearsal.log";
+    return in(fileOrFolder.resolveSibling(name));
+  }
+
+  /** Where it is. */
+  public Path file() {
+    return file;
+  }
+
+  /** All that can be read; nothing if there is no file yet. */
+  Contents read() throws IOException {
+    return Files.exists(file)
+        ? contents(new String(Files.readAllBytes(file), StandardCharsets.UTF_8))
+        : new Contents(List.of(), List.of());
+  }
+
+  private Contents contents(String text) {
+    List<Run> runs = new ArrayList<>();
+    Set<Instant> withdrawn = new HashSet<>();
+    List<String> notes = new ArrayList<>();
+    List<String> lines = text.lines().toList();
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
+      if (line.isBlank() || line.startsWith("#")) {
+        continue;
+      }
+      Optional<LogLine.Entry> entry = LogLine.read(line);
+      if (entry.isEmpty()) {
+        notes.add(note(i + 1, i == lines.size() - 1));
+      } else {
+        entry.get().run().ifPresent(runs::add);
+        withdrawn.add(entry.get().withdrawn());
+      }
+    }
+    runs.removeIf(run -> withdrawn.contains(run.when()));
+    return new Contents(runs, notes);
+  }
+
+  private String note(int line, boolean last) {
+    return (last ? "The last line" : "Line " + line)
+        + " of "
+        + file.getFileName()
+        + (last ? " was cut off and is left out." : " cannot be read and is left out.");
+  }
+
+  /** Adds a run and waits until it is on the disk. */
+  void add(Run run) throws IOException {
+    append(LogLine.write(run));
+  }
+
+  /** Says that a run shall not count; its line stays. */
+  void withdraw(Run run) throws IOException {
+    append(LogLine.withdraw(run));
+  }
+
+  private void append(String line) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(
+            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+      String before = channel.size() == 0 ? HEAD : endsInside(channel) ? "\n" : "";
+      ByteBuffer bytes = ByteBuffer.wrap((before + line + "\n").getBytes(StandardCharsets.UTF_8));
+      channel.position(channel.size());
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+      channel.force(true);
+    }
+  }
+
+  /** Whether the file ends inside a line that was cut off. */
+  private static boolean endsInside(FileChannel channel) throws IOException {
+    ByteBuffer last = ByteBuffer.allocate(1);
+    channel.read(last, channel.size() - 1);
+    return last.get(0) != '\n';
+  }
+}
