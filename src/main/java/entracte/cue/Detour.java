@@ -9,7 +9,8 @@ public final class Detour {
   private Detour() {}
 
   /**
-   * The steps from one song's state to another's, without tuning.
+   * The steps from one song's state to another's, without tuning. No song sounds meanwhile, so none
+   * of them says that it can be done unheard.
    *
    * @param from a song from 0, or {@link DirectWay#START}
    * @param to a song from 0
@@ -20,7 +21,10 @@ public final class Detour {
         new ChangeoverSteps(
             DirectWay.between(plan, from, to),
             new CordReasons(course, plan.setList().parking()),
-            new SettingReasons(course));
-    return ChangeoverSteps.framed(steps.moves(), List.of(), to);
+            new SettingReasons(course),
+            new Unheard(course, plan.setList().parking()));
+    List<Step> moves =
+        steps.moves().stream().map(step -> step.leaving(step.changes(), false)).toList();
+    return ChangeoverSteps.framed(moves, List.of(), to);
   }
 }
