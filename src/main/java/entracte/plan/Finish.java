@@ -24,7 +24,7 @@ final class Finish {
       return Optional.empty();
     }
     CordLedger cords = ledger.layout.cords;
-    Stays stays = new Stays(cords, new PlugSchedule(cords, problem.weights));
+    Stays stays = new Stays(cords, PlugSchedule.of(cords, problem.rig, problem.weights));
     return CordLengths.find(problem, cords, stays)
         .map(lengths -> check(PlanMaker.make(ledger.layout, stays, lengths)));
   }

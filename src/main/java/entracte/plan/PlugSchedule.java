@@ -17,37 +17,53 @@ final class PlugSchedule {
   final int[] partner;
 
   private final CordLedger cords;
+  private final PlugPaths paths;
 
-  PlugSchedule(CordLedger cords, Weights weights) {
+  private PlugSchedule(CordLedger cords, Weights weights) {
     this.cords = cords;
     int events = 2 * cords.columnOf.length;
     time = new int[events];
     partner = new int[events];
+    paths = new PlugPaths(cords, weights);
+  }
+
+  /**
+   * Settles all times. Where two cords would feed one idle multiple, the first is pulled as early as
+   * it may be, even at the price of a pair.
+   */
+  static PlugSchedule of(CordLedger cords, RigIndex rig, Weights weights) {
+    PlugSchedule schedule = new PlugSchedule(cords, weights);
+    Feeds feeds = new Feeds(cords, rig);
+    boolean[] early = new boolean[schedule.time.length];
+    do {
+      schedule.settleAll(early);
+    } while (feeds.clash(schedule.time, early));
+    return schedule;
+  }
+
+  private void settleAll(boolean[] early) {
+    Arrays.fill(time, 0);
     Arrays.fill(partner, CordLedger.NOTHING);
-    PlugPaths paths = new PlugPaths(cords, weights);
-    boolean[] seen = new boolean[events];
-    List<List<Integer>> found = new ArrayList<>();
-    List<Boolean> cycles = new ArrayList<>();
-    for (int event = 0; event < events; event++) {
-      if (!seen[event] && paths.happens(event)) {
+    for (int event = 0; event < time.length; event++) {
+      if (time[event] == 0 && paths.happens(event)) {
         List<Integer> path = new ArrayList<>();
         int length = paths.walk(event);
         for (int i = 0; i < length; i++) {
           path.add(paths.event(i));
-          seen[paths.event(i)] = true;
         }
-        settle(paths, path);
-        found.add(path);
-        cycles.add(paths.isCyclic());
+        settle(path, early);
+        pair(path, paths.isCyclic());
       }
-    }
-    for (int i = 0; i < found.size(); i++) {
-      pair(found.get(i), cycles.get(i));
     }
   }
 
   /** Tries the times of one event after another, latest first, while the cost stays the least. */
-  private void settle(PlugPaths paths, List<Integer> path) {
+  private void settle(List<Integer> path, boolean[] early) {
+    for (int event : path) {
+      if (early[event]) {
+        paths.fix(event, paths.earliest(event));
+      }
+    }
     long least = paths.cost();
     for (int event : path) {
       for (int t = paths.latest(event); t >= paths.earliest(event); t--) {
