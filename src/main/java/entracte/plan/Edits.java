@@ -105,6 +105,16 @@ final class Edits {
     return module[song][role];
   }
 
+  /** Whether some role of the song is listed to take the module. */
+  boolean seats(int song, int newModule) {
+    for (int i = 0; i < size; i++) {
+      if (songs[i] == song && roles[i] != TOGGLE && module[song][roles[i]] == newModule) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The socket of an end once the edits are in; -1 if its role then has no module. */
   int socket(Layout layout, int song, int end) {
     Shape shape = layout.shape(song);

@@ -33,6 +33,7 @@ final class Ledger {
   private int[] oldAddFrom = new int[64];
   private int[] oldRemoveTo = new int[64];
   private final long[] controlCost;
+  private final long[] oldControlCost;
   private long oldPlugging;
   private long oldTurning;
 
@@ -52,6 +53,7 @@ final class Ledger {
     controls = new IntBag(rig.controls.size());
     seenEvent = new int[2 * all];
     controlCost = new long[rig.controls.size()];
+    oldControlCost = new long[rig.controls.size()];
     bag = stock == Stock.TIGHT ? Optional.of(new BagRule(problem, cords)) : Optional.empty();
     for (int use = 0; use < all; use++) {
       if (cords.sourceOf[use] != CordLedger.NOTHING) {
@@ -96,6 +98,7 @@ final class Ledger {
     }
     for (int i = 0; i < controls.size(); i++) {
       int control = controls.get(i);
+      oldControlCost[i] = controlCost[control];
       long now = layout.controls.cost(control);
       turning += now - controlCost[control];
       controlCost[control] = now;
@@ -128,7 +131,7 @@ final class Ledger {
       cords.removeTo[uses.get(i)] = oldRemoveTo[i];
     }
     for (int i = 0; i < controls.size(); i++) {
-      controlCost[controls.get(i)] = layout.controls.cost(controls.get(i));
+      controlCost[controls.get(i)] = oldControlCost[i];
     }
     plugging = oldPlugging;
     turning = oldTurning;
@@ -154,10 +157,9 @@ final class Ledger {
         continue;
       }
       int role = edits.role(i);
-      touchModule(layout.casting.module[song][role], song + 1);
-      touchModule(edits.module(song, role), song + 1);
-      Shape shape = layout.shape(song);
-      for (int cord : shape.cordsOfRole[role]) {
+      touchModule(layout.casting.module[song][role], song);
+      touchModule(edits.module(song, role), song);
+      for (int cord : layout.shape(song).cordsOfRole[role]) {
         touchUse(layout.use(song, cord));
         touchSocket(layout.socket(song, 2 * cord), song + 1);
         touchSocket(layout.socket(song, 2 * cord + 1), song + 1);
@@ -167,21 +169,30 @@ final class Ledger {
     }
   }
 
-  private void touchModule(int module, int column) {
+  /** Touches the controls of a module and, if cords may wait there otherwise than so far, its jacks. */
+  private void touchModule(int module, int song) {
     if (module == Casting.UNCAST) {
       return;
     }
-    int[] groups = rig.firstStrip[module];
-    int first = rig.firstSocketOfStrip[groups[0]];
-    int strips = module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
-    int end = rig.firstSocketOfStrip[strips];
-    for (int socket = first; socket < end; socket++) {
+    int first = rig.firstStrip[module][0];
+    int end = module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
+    boolean stays = cords.isPlaying(module, song + 1) && edits.seats(song, module);
+    for (int strip = first; strip < end; strip++) {
+      if (!stays || rig.closedControls[strip].length > 0) {
+        touchSinks(strip, song + 1);
+      }
+    }
+    for (int c = rig.firstControlOfStrip[first]; c < rig.firstControlOfStrip[end]; c++) {
+      controls.add(c);
+    }
+  }
+
+  private void touchSinks(int strip, int column) {
+    int end = rig.firstSocketOfStrip[strip + 1];
+    for (int socket = rig.firstSocketOfStrip[strip]; socket < end; socket++) {
       if (!rig.outSocket[socket]) {
         touchSocket(socket, column);
       }
-    }
-    for (int c = rig.firstControlOfStrip[groups[0]]; c < rig.firstControlOfStrip[strips]; c++) {
-      controls.add(c);
     }
   }
 

@@ -165,11 +165,18 @@ final class PlugPaths {
     if (length == 1) {
       return single(path[0]);
     }
+    if (length == PULL_BOTH && isAfterSetUp(path[0]) && isAfterSetUp(path[1])) {
+      return PULL_BOTH * Weights.CHANGEOVER;
+    }
     open(path[0]);
     for (int i = 1; i < length; i++) {
       extend(path[i - 1], path[i]);
     }
     return Math.min(least(apart, path[length - 1]), least(paired, path[length - 1]));
+  }
+
+  private boolean isAfterSetUp(int event) {
+    return earliest(event) > weights.setUpColumn() && fixed[event] == 0;
   }
 
   private long single(int event) {
