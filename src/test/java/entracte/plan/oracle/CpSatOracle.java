@@ -1,0 +1,128 @@
+package entracte.plan.oracle;
+
+import com.google.ortools.Loader;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.LinearArgument;
+import com.google.ortools.sat.LinearExpr;
+import entracte.check.Part;
+import entracte.check.PlayableSet;
+import entracte.plan.Start;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The whole planning problem as one constraint model, solved by CP-SAT: other people's search, and
+ * no code of ours but the model. Casting, strips, taps, chains of multiples, jumpers, parking,
+ * stock by length, lengths that stay with their cord, positions and the matching of plugs that stay
+ * are all variables of one model, with nothing relaxed; so its optimum is the optimum. Aims in
+ * order: fewest moves in the changeovers, then fewest in the set-up.
+ */
+public final class CpSatOracle {
+  static {
+    Loader.loadNativeLibraries();
+  }
+
+  private final Cp cp = new Cp();
+  private final PlayableSet set;
+  private final Start start;
+  private final double seconds;
+  private final List<SongVars> songs = new ArrayList<>();
+  private final List<CordVars> cords = new ArrayList<>();
+  private final List<Changes> changes = new ArrayList<>();
+  private final ControlVars controls;
+  private final Jumpers jumpers;
+  private final LinearExpr moves;
+  private final LinearExpr setUpMoves;
+
+  private CpSatOracle(PlayableSet set, Start start, double seconds) {
+    this.set = set;
+    this.start = start;
+    this.seconds = seconds;
+    for (Part part : set.parts()) {
+      songs.add(new SongVars(cp, set.setList().rig(), part));
+    }
+    Universe universe = new Universe(set.setList().rig(), start.state(), songs);
+    controls = new ControlVars(cp, universe, songs);
+    jumpers = new Jumpers(cp, songs);
+    for (int song = 0; song < songs.size(); song++) {
+      cords.add(new CordVars(cp, universe, songs.get(song), set.setList().parking()));
+      cords.get(song).waitUnheard(controls.shut.get(song));
+      CordVars before = song == 0 ? null : cords.get(song - 1);
+      changes.add(new Changes(cp, universe, before, cords.get(song)));
+    }
+    new Symmetry(cp, universe, songs).orderAll();
+    int firstCounted = start.midSet() ? 0 : 1;
+    moves = movesOf(firstCounted, songs.size());
+    setUpMoves = movesOf(0, Math.min(firstCounted, songs.size()));
+  }
+
+  /**
+   * Solves {@code set} from {@code start}.
+   *
+   * @param seconds the most time for each of the two aims
+   */
+  public static Answer solve(PlayableSet set, Start start, double seconds) {
+    return new CpSatOracle(set, start, seconds).solve();
+  }
+
+  private LinearExpr movesOf(int from, int to) {
+    List<LinearArgument> all = new ArrayList<>();
+    for (int song = from; song < to; song++) {
+      all.add(changes.get(song).moves());
+      int index = song;
+      controls.moved.values().forEach(bySong -> all.add(bySong.get(index)));
+    }
+    return Cp.sum(all);
+  }
+
+  private Answer solve() {
+    cp.model.minimize(moves);
+    CpSolver first = solver();
+    CpSolverStatus status = first.solve(cp.model);
+    if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+      return Answer.without(
+          status == CpSolverStatus.INFEASIBLE ? Answer.State.IMPOSSIBLE : Answer.State.UNKNOWN);
+    }
+    int least = (int) Math.round(first.objectiveValue());
+    int bound = roundUp(first.bestObjectiveBound());
+    cp.atMost(moves, least);
+    cp.model.minimize(setUpMoves);
+    CpSolver second = solver();
+    CpSolverStatus secondStatus = second.solve(cp.model);
+    if (secondStatus != CpSolverStatus.OPTIMAL && secondStatus != CpSolverStatus.FEASIBLE) {
+      return Answer.without(Answer.State.UNKNOWN);
+    }
+    boolean optimal = status == CpSolverStatus.OPTIMAL && secondStatus == CpSolverStatus.OPTIMAL;
+    return new Answer(
+        optimal ? Answer.State.OPTIMAL : Answer.State.FOUND,
+        least,
+        bound,
+        (int) Math.round(second.objectiveValue()),
+        roundUp(second.bestObjectiveBound()),
+        Optional.of(
+            new PlanReading(second, set, start, songs, cords, changes, controls, jumpers).plan()));
+  }
+
+  private static int roundUp(double bound) {
+    return (int) Math.ceil(bound - 1e-6);
+  }
+
+  /**
+   * One worker that climbs from below proves these models far sooner than any number that search
+   * from above; probing costs more than it finds.
+   */
+  private CpSolver solver() {
+    CpSolver solver = new CpSolver();
+    solver
+        .getParameters()
+        .setMaxTimeInSeconds(seconds)
+        .setRandomSeed(1)
+        .setNumWorkers(1)
+        .setOptimizeWithLbTreeSearch(true)
+        .setLinearizationLevel(2)
+        .setCpModelProbingLevel(0);
+    return solver;
+  }
+}

@@ -1,0 +1,16 @@
+package entracte.plan.sample;
+
+import entracte.check.PlayableSet;
+import entracte.plan.Start;
+
+/**
+ * A set to plan.
+ *
+ * @param label how to make it again
+ */
+public record Sample(String label, PlayableSet set, Start start) {
+  @Override
+  public String toString() {
+    return label;
+  }
+}
