@@ -1,5 +1,6 @@
 package entracte.plan;
 
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
@@ -13,6 +14,7 @@ final class Annealer {
   private static final double HOT = 2.5;
   private static final double COLD = 0.18;
   private static final int CLOCK_EVERY = 256;
+  private static final int RESHAPE_EVERY = 300;
 
   private final Problem problem;
   private final Stock stock;
@@ -22,11 +24,16 @@ final class Annealer {
   private Casting best;
 
   private long bestCost;
+  private final Reshaping reshaping;
+  private Ledger ledger;
+  private Moves moves;
+  private long cost;
 
   Annealer(Problem problem, Casting start, Stock stock, long seed) {
     this.problem = problem;
     this.stock = stock;
     random = new SplittableRandom(seed);
+    reshaping = new Reshaping(problem);
     best = start;
     bestCost = new Ledger(problem, start.copy(), stock).cost();
   }
@@ -43,45 +50,73 @@ final class Annealer {
    * Anneals once from the best casting so far.
    *
    * @param heat 1 to start hot enough to forget it, less to stay near
-   * @return the steps taken
    */
-  long anneal(long steps, double heat, BooleanSupplier stop) {
-    Ledger ledger = new Ledger(problem, best.copy(), stock);
-    Moves moves = new Moves(problem, ledger, random);
-    if (!moves.any()) {
-      return 0;
+  void anneal(long steps, double heat, BooleanSupplier stop) {
+    take(best.copy());
+    boolean reshapes = reshaping.any();
+    if (!moves.any() && !reshapes) {
+      return;
     }
-    long cost = ledger.cost();
     double hot = COLD + (HOT - COLD) * heat;
     double temperature = hot;
     for (long step = 0; step < steps; step++) {
       if (step % CLOCK_EVERY == 0) {
         if (stop.getAsBoolean()) {
-          return step;
+          return;
         }
         temperature = hot * Math.pow(COLD / hot, (double) step / steps);
       }
-      if (!moves.propose()) {
-        ledger.edits().clear();
-        continue;
-      }
-      ledger.apply();
-      long next = ledger.cost();
-      if (next <= cost || random.nextDouble() < chance(next - cost, temperature)) {
-        ledger.accept();
-        cost = next;
-        if (cost < bestCost) {
-          bestCost = cost;
-          best = ledger.layout.casting.copy();
-        }
+      if (reshapes && step % RESHAPE_EVERY == 0) {
+        reshape(temperature);
       } else {
-        ledger.undo();
+        move(temperature);
       }
     }
-    return steps;
   }
 
-  private static double chance(long worse, double temperature) {
-    return Math.exp(-(double) worse / Weights.CHANGEOVER / temperature);
+  private void take(Casting casting) {
+    ledger = new Ledger(problem, casting, stock);
+    moves = new Moves(problem, ledger, random);
+    cost = ledger.cost();
+    keepBest();
+  }
+
+  private void move(double temperature) {
+    if (!moves.propose()) {
+      ledger.edits().clear();
+      return;
+    }
+    ledger.apply();
+    long next = ledger.cost();
+    if (isAccepted(next, temperature)) {
+      ledger.accept();
+      cost = next;
+      keepBest();
+    } else {
+      ledger.undo();
+    }
+  }
+
+  private void reshape(double temperature) {
+    Optional<Casting> other = reshaping.propose(ledger.layout.casting, random);
+    if (other.isPresent()) {
+      long next = new Ledger(problem, other.get(), stock).cost();
+      if (isAccepted(next, temperature)) {
+        take(other.get());
+      }
+    }
+  }
+
+  private boolean isAccepted(long next, double temperature) {
+    return next <= cost
+        || random.nextDouble()
+            < Math.exp(-(double) (next - cost) / Weights.CHANGEOVER / temperature);
+  }
+
+  private void keepBest() {
+    if (cost < bestCost) {
+      bestCost = cost;
+      best = ledger.layout.casting.copy();
+    }
   }
 }

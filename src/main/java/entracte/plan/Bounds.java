@@ -40,9 +40,6 @@ final class Bounds {
    * @param enough the moves of the best plan: the whole needs no better bound
    */
   void improve(int longest, long nodes, int enough) {
-    if (!WindowProof.applies(problem)) {
-      return;
-    }
     for (int length = problem.start.midSet() ? 1 : 2; length <= problem.songs(); length++) {
       boolean tries = length <= longest || length == problem.songs();
       List<Callable<Void>> tasks = new ArrayList<>();

@@ -33,7 +33,8 @@ final class Feeds {
       for (int i = 1; i < uses.size(); i++) {
         int removal = PlugPaths.removal(uses.get(i - 1));
         int addition = PlugPaths.addition(uses.get(i));
-        boolean bothHappen = cords.removeTo[uses.get(i - 1)] != 0 && cords.addFrom[uses.get(i)] != 0;
+        boolean bothHappen =
+            cords.removeTo[uses.get(i - 1)] != 0 && cords.addFrom[uses.get(i)] != 0;
         if (bothHappen && time[removal] > time[addition] && !early[removal]) {
           early[removal] = true;
           any = true;

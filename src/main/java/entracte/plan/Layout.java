@@ -21,14 +21,15 @@ final class Layout {
   private int tooFar;
 
   Layout(Problem problem, Casting casting) {
-    this(problem, casting, new boolean[problem.songs()]);
+    this(problem, casting, new boolean[problem.songs()], problem.parking);
   }
 
   /**
    * @param shutForFree the songs in which a channel that is shut needs no control turned: no real
    *     rig is so, but what it costs is a lower bound
+   * @param parking whether cords may be parked, be it only for the sake of a bound
    */
-  Layout(Problem problem, Casting casting, boolean[] shutForFree) {
+  Layout(Problem problem, Casting casting, boolean[] shutForFree, boolean parking) {
     this.problem = problem;
     this.shutForFree = shutForFree;
     this.casting = casting;
@@ -39,7 +40,7 @@ final class Layout {
       int most = problem.shapes.get(s).stream().mapToInt(Shape::cords).max().orElse(0);
       firstUse[s + 2] = firstUse[s + 1] + most;
     }
-    cords = new CordLedger(rig, problem.columns(), firstUse[problem.columns()], problem.parking);
+    cords = new CordLedger(rig, problem.columns(), firstUse[problem.columns()], parking);
     controls = new ControlLedger(problem.startPosition, problem.columns(), problem.start.midSet());
     jumpers = new JumperLedger(rig);
     for (int use = 0; use < problem.startCords.length; use++) {

@@ -169,7 +169,9 @@ final class Ledger {
     }
   }
 
-  /** Touches the controls of a module and, if cords may wait there otherwise than so far, its jacks. */
+  /**
+   * Touches the controls of a module and, if cords may wait there otherwise than so far, its jacks.
+   */
   private void touchModule(int module, int song) {
     if (module == Casting.UNCAST) {
       return;

@@ -28,8 +28,8 @@ final class PlugSchedule {
   }
 
   /**
-   * Settles all times. Where two cords would feed one idle multiple, the first is pulled as early as
-   * it may be, even at the price of a pair.
+   * Settles all times. Where two cords would feed one idle multiple, the first is pulled as early
+   * as it may be, even at the price of a pair.
    */
   static PlugSchedule of(CordLedger cords, RigIndex rig, Weights weights) {
     PlugSchedule schedule = new PlugSchedule(cords, weights);

@@ -13,10 +13,11 @@ import java.util.function.BooleanSupplier;
  * deepening (Korf 1985) asks for one move more each time, so that a proof cut short still leaves a
  * bound.
  *
- * <p>The bag is taken to be endless, which can only lower the bound; and channels that can be shut
- * are shut for nothing in the song that is being cast, until it is cast: then {@link ShutChoices}
- * are tried one by one. No casting is left out but mirror images: of modules, or strips, that are
- * alike and have not been used so far, only the first is tried.
+ * <p>The bag is taken to be endless, which can only lower the bound; cords may be parked until
+ * every song is cast, even if the set forbids it; and channels that can be shut are shut for
+ * nothing in the song that is being cast, until it is cast: then {@link ShutChoices} are tried one
+ * by one. No casting is left out but mirror images: of modules, or strips, that are alike and have
+ * not been used so far, only the first is tried.
  */
 final class WindowProof {
   private final Problem problem;
@@ -48,27 +49,32 @@ final class WindowProof {
     casting = new Casting(window.songs(), rig.strips());
     orders = new int[window.songs()][];
     for (int s = 0; s < window.songs(); s++) {
-      Shape shape = window.shapes.get(s).get(0);
-      casting.module[s] = new int[shape.roles()];
-      Arrays.fill(casting.module[s], Casting.UNCAST);
-      casting.strip[s] = new int[shape.strips.size()];
-      Arrays.fill(casting.strip[s], CordLedger.NOTHING);
-      orders[s] = RoleOrder.of(shape);
+      take(s, 0);
     }
     for (boolean[] shut : casting.shut) {
       Arrays.fill(shut, true);
     }
     shutForFree = new boolean[window.songs()];
     Arrays.fill(shutForFree, true);
-    ledger = new Ledger(window, new Layout(window, casting, shutForFree), Stock.LOOSE);
+    ledger = new Ledger(window, new Layout(window, casting, shutForFree, true), Stock.LOOSE);
     choices = new ShutChoices(ledger.layout);
     moduleUses = new int[rig.modules.size()];
     stripUses = new int[rig.strips()];
   }
 
-  /** Whether every song has one shape only; else this proof does not apply. */
-  static boolean applies(Problem problem) {
-    return problem.shapes.stream().allMatch(shapes -> shapes.size() == 1);
+  /** Starts a song afresh in one of its shapes. */
+  private void take(int song, int shape) {
+    Shape taken = problem.shapes.get(song).get(shape);
+    casting.shape[song] = shape;
+    casting.module[song] = new int[taken.roles()];
+    Arrays.fill(casting.module[song], Casting.UNCAST);
+    casting.strip[song] = new int[taken.strips.size()];
+    Arrays.fill(casting.strip[song], CordLedger.NOTHING);
+    orders[song] = RoleOrder.of(taken);
+  }
+
+  private Shape shape(int song) {
+    return problem.shapes.get(song).get(casting.shape[song]);
   }
 
   /**
@@ -81,7 +87,7 @@ final class WindowProof {
     while (bound < enough) {
       limit = bound + 1;
       cut = false;
-      exact = reaches(0, 0);
+      exact = begins(0);
       if (exact || cut) {
         return bound;
       }
@@ -99,13 +105,34 @@ final class WindowProof {
     return nodesLeft;
   }
 
+  /** Whether some casting of a song and all that follow keeps the moves below the limit. */
+  private boolean begins(int song) {
+    if (song == problem.songs()) {
+      return isTrue();
+    }
+    for (int shape = 0; shape < problem.shapes.get(song).size(); shape++) {
+      take(song, shape);
+      if (reaches(song, 0)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether what is now cast as a whole keeps below the limit by the set's own rules. */
+  private boolean isTrue() {
+    return problem.parking
+        || Weights.changeoverMoves(new Ledger(problem, casting.copy(), Stock.LOOSE).moves())
+            < limit;
+  }
+
   /** Whether some casting of the rest keeps the moves below the limit. */
   private boolean reaches(int song, int place) {
     if (place == orders[song].length) {
       return complete(song);
     }
     int role = orders[song][place];
-    Shape shape = problem.shapes.get(song).get(0);
+    Shape shape = shape(song);
     boolean freshTried = false;
     for (int module : shape.candidates[role]) {
       if (isTaken(song, module) || isMirrored(shape, role, module)) {
@@ -136,7 +163,7 @@ final class WindowProof {
       return false;
     }
     if (from == held.size()) {
-      return song + 1 == problem.songs() || reaches(song + 1, 0);
+      return begins(song + 1);
     }
     if (shut(song, held, from + 1)) {
       return true;
@@ -182,7 +209,7 @@ final class WindowProof {
 
   /** Chooses a physical strip for each strip of the role from {@code q} on. */
   private boolean strips(int song, int place, int module, int q, int[] strips) {
-    Shape shape = problem.shapes.get(song).get(0);
+    Shape shape = shape(song);
     int role = orders[song][place];
     if (q == shape.firstStrip[role + 1]) {
       return cast(song, place, module, strips);
@@ -241,7 +268,7 @@ final class WindowProof {
 
   /** Tries to have had the channels that a role takes shut in songs before. */
   private boolean shutBefore(int song, int place, int role) {
-    Shape shape = problem.shapes.get(song).get(0);
+    Shape shape = shape(song);
     List<List<Integer>> songs = new ArrayList<>();
     List<Integer> strips = new ArrayList<>();
     for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
@@ -276,7 +303,7 @@ final class WindowProof {
   }
 
   private void put(int song, int role, int module, int[] strips) {
-    Shape shape = problem.shapes.get(song).get(0);
+    Shape shape = shape(song);
     ledger.edits().recast(casting, song, role, module);
     for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
       int strip = module == Casting.UNCAST ? CordLedger.NOTHING : strips[q];
