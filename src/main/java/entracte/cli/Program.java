@@ -35,6 +35,7 @@ final class Program {
     CommandLine line =
         new CommandLine(new RootCommand(streams))
             .addSubcommand(new CheckCommand(streams))
+            .addSubcommand(new PortsCommand(streams))
             .addSubcommand(new PlanCommand(streams, planning))
             .addSubcommand(new SheetCommand(streams, planning));
     return line.setExpandAtFiles(false)
