@@ -9,6 +9,10 @@ import entracte.plan.Start;
  * @param label how to make it again
  */
 public record Sample(String label, PlayableSet set, Start start) {
+  public int songs() {
+    return set.parts().size();
+  }
+
   @Override
   public String toString() {
     return label;
