@@ -1,6 +1,7 @@
 package entracte.check;
 
 import entracte.finding.Finding;
+import entracte.finding.Place;
 import entracte.finding.Places;
 import entracte.finding.Severity;
 import entracte.setlist.SetList;
@@ -46,10 +47,16 @@ public final class Checker {
     return new Checker(set, places).check(rigIsWhole);
   }
 
+  /** A set that came from no file, as the planner takes it; empty if it has an error. */
+  public static Optional<PlayableSet> playable(SetList set) {
+    return check(set, new Places(Place.wholeFile(""))).set();
+  }
+
   private Checked check(boolean rigIsWhole) {
     RigIndex rig = new RigIndex(set.rig());
     boolean rigIsSound = checkRig(rig) && rigIsWhole;
     new SongList(findings).check(set);
+    new SongOrder(findings).check(set);
     GearCues cues = new GearCues(set.rig(), findings);
     set.songs().forEach(cues::check);
     List<Part> parts =

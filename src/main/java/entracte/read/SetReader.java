@@ -18,7 +18,8 @@ import java.util.OptionalDouble;
 public final class SetReader {
   private static final String SET_FILE = "set.yaml";
   private static final List<String> KEYS =
-      List.of("set", "rig", "gap", "park", "slot", "reserve", "fallback", "songs");
+      List.of(
+          "set", "rig", "gap", "park", "slot", "reserve", "fallback", "together", "apart", "songs");
 
   private final FileName file;
   private final Notebook notes;
@@ -60,8 +61,11 @@ public final class SetReader {
     Slot slot = slot(fields);
     Optional<String> fallback = fields.leaf("fallback").map(Leaf::name);
     Optional<Rig> rig = rig(fields);
-    Optional<List<Song>> songs = songs(fields, gap);
-    return rig.flatMap(r -> songs.map(s -> new SetList(name, r, s, parking, slot, fallback)))
+    OrderReader order = new OrderReader(notes);
+    order.read(fields);
+    Optional<List<Song>> songs = songs(fields, gap, order);
+    return rig.flatMap(
+            r -> songs.map(s -> new SetList(name, r, s, parking, slot, fallback, order.rules())))
         .map(set -> notes.note(set, fields.place()));
   }
 
@@ -83,12 +87,12 @@ public final class SetReader {
   }
 
   /** The songs; none at all if they cannot be read, an empty list if the set has none. */
-  private Optional<List<Song>> songs(Fields fields, OptionalDouble gap) {
+  private Optional<List<Song>> songs(Fields fields, OptionalDouble gap, OrderReader order) {
     Optional<Entry> entry = fields.entry("songs");
     if (entry.isEmpty()) {
       return Optional.of(List.of());
     }
-    SongReader reader = new SongReader(file, new PatchStore(files, notes), notes);
+    SongReader reader = new SongReader(file, new PatchStore(files, notes), order, notes);
     List<Song> songs = new ArrayList<>();
     int number = 0;
     for (Tree tree : shapes.items(entry.get()).map(Tree.Items::list).orElse(List.of())) {

@@ -26,17 +26,24 @@ final class SongReader {
           "encore",
           "talk",
           "keep",
-          "sections");
+          "sections",
+          "first",
+          "last",
+          "place",
+          "before",
+          "after");
 
   private final Notebook notes;
   private final Values values;
   private final Shapes shapes;
   private final PatchStore patches;
+  private final OrderReader order;
   private final FileName set;
 
-  SongReader(FileName set, PatchStore patches, Notebook notes) {
+  SongReader(FileName set, PatchStore patches, OrderReader order, Notebook notes) {
     this.set = set;
     this.patches = patches;
+    this.order = order;
     this.notes = notes;
     this.values = new Values(notes);
     this.shapes = new Shapes(notes);
@@ -53,6 +60,7 @@ final class SongReader {
     String name = name(fields, number);
     Optional<Patch> patch = patch(fields, name);
     OptionalDouble own = seconds(fields, "gap");
+    order.read(fields, name);
     Song song =
         new Song(
             name,

@@ -10,11 +10,30 @@ import java.util.Optional;
  * @param parking whether a cord may wait in an idle module ({@code park: no} forbids it)
  * @param slot the time on stage
  * @param fallback the song to play when nothing else works, by its name
+ * @param order what another order of the songs would have to keep to
  */
 public record SetList(
-    String name, Rig rig, List<Song> songs, boolean parking, Slot slot, Optional<String> fallback) {
+    String name,
+    Rig rig,
+    List<Song> songs,
+    boolean parking,
+    Slot slot,
+    Optional<String> fallback,
+    List<OrderRule> order) {
   public SetList {
     songs = List.copyOf(songs);
+    order = List.copyOf(order);
+  }
+
+  /** A set whose songs may stand in any order. */
+  public SetList(
+      String name,
+      Rig rig,
+      List<Song> songs,
+      boolean parking,
+      Slot slot,
+      Optional<String> fallback) {
+    this(name, rig, songs, parking, slot, fallback, List.of());
   }
 
   /** A set without a fallback. */
@@ -25,5 +44,17 @@ public record SetList(
   /** A set that may take as long as it takes. */
   public SetList(String name, Rig rig, List<Song> songs, boolean parking) {
     this(name, rig, songs, parking, Slot.open());
+  }
+
+  /** The same set with other songs, or its own in another order; rules about no song go. */
+  public SetList withSongs(List<Song> others) {
+    List<String> names = others.stream().map(Song::name).toList();
+    List<OrderRule> kept = order.stream().filter(r -> names.containsAll(r.songs())).toList();
+    return new SetList(name, rig, others, parking, slot, fallback, kept);
+  }
+
+  /** The same set on another rig. */
+  public SetList withRig(Rig other) {
+    return new SetList(name, other, songs, parking, slot, fallback, order);
   }
 }
