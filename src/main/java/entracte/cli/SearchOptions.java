@@ -26,7 +26,8 @@ final class SearchOptions {
       names = "--seconds",
       paramLabel = "S",
       converter = SearchSeconds.class,
-      description = "Look for a better plan for S seconds; unless you say, for two rounds.")
+      description =
+          "Look for a better plan for S seconds; unless you say, as long as suits the set.")
   private Double seconds;
 
   @Option(

@@ -2,6 +2,7 @@ package entracte.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 
@@ -21,12 +22,19 @@ final class Bounds {
   /** Whether the bound is the least cost itself. */
   private final boolean[][] exact;
 
+  private Optional<Casting> found = Optional.empty();
+
   Bounds(Problem problem, Workers workers, BooleanSupplier stop) {
     this.problem = problem;
     this.workers = workers;
     this.stop = stop;
     bound = new int[problem.songs() + 1][problem.songs() + 1];
     exact = new boolean[problem.songs() + 1][problem.songs() + 1];
+  }
+
+  /** The casting of the whole set that meets the bound, if the proof came upon one. */
+  Optional<Casting> found() {
+    return found;
   }
 
   /** No plan of the whole set has fewer moves in its changeovers. */
@@ -78,5 +86,8 @@ final class Bounds {
     int most = isWhole ? enough : Integer.MAX_VALUE;
     bound[from][to] = proof.prove(bound[from][to], most, nodes);
     exact[from][to] = proof.isExact();
+    if (isWhole) {
+      found = proof.found();
+    }
   }
 }

@@ -5,6 +5,8 @@ import java.util.Optional;
 
 /** Turns a casting into a plan, with the stock of cords that there is. */
 final class Finish {
+  private static final int FLOW_NODES = 200;
+
   private final Problem problem;
 
   Finish(Problem problem) {
@@ -29,10 +31,28 @@ final class Finish {
         .map(lengths -> check(PlanMaker.make(ledger.layout, stays, lengths)));
   }
 
+  /** The better of what the flow of cords and what the bag rule find. */
   private Optional<Plan> tightPlan(Casting casting) {
     Layout layout = new Layout(problem, casting.copy());
+    if (layout.faults() > 0) {
+      return Optional.empty();
+    }
+    Optional<Plan> ruled = ruledPlan(layout);
+    Optional<Plan> flowing =
+        new BagProof(problem, layout, FLOW_NODES).stays().flatMap(stays -> lengths(layout, stays));
+    boolean isBetter =
+        flowing.isPresent() && (ruled.isEmpty() || flowing.get().moves() <= ruled.get().moves());
+    return isBetter ? flowing : ruled;
+  }
+
+  private Optional<Plan> lengths(Layout layout, Stays stays) {
+    return CordLengths.find(problem, layout.cords, stays)
+        .map(lengths -> check(PlanMaker.make(layout, stays, lengths)));
+  }
+
+  private Optional<Plan> ruledPlan(Layout layout) {
     BagRule bag = new BagRule(problem, layout.cords);
-    if (layout.faults() > 0 || bag.play(layout.firstUse) >= BagRule.EMPTY_BAG) {
+    if (bag.play(layout.firstUse) >= BagRule.EMPTY_BAG) {
       return Optional.empty();
     }
     Stays stays = new Stays(layout.cords, bag.stays);

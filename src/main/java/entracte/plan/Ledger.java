@@ -73,6 +73,11 @@ final class Ledger {
     return plugging + turning;
   }
 
+  /** The weight of all turns and flips. */
+  long turning() {
+    return turning;
+  }
+
   /** The weight of all moves and faults. */
   long cost() {
     return plugging + turning + FAULT * layout.faults();

@@ -23,7 +23,9 @@ public record Options(
   /** The time after which a search by rounds is cut short all the same. */
   public static final double DEFAULT_SECONDS = 20;
 
-  public static final int DEFAULT_ROUNDS = 2;
+  /** As many rounds as suit the size of the set. */
+  public static final int FITTING_ROUNDS = 0;
+
   public static final int NO_LIMIT = Integer.MAX_VALUE;
   public static final long DEFAULT_SEED = 1;
 
@@ -35,7 +37,7 @@ public record Options(
         Aim.FEWEST,
         Start.bare(),
         DEFAULT_SECONDS,
-        DEFAULT_ROUNDS,
+        FITTING_ROUNDS,
         DEFAULT_SEED,
         () -> false,
         p -> {});

@@ -17,6 +17,9 @@ final class Search {
   private static final long TIGHT_STEPS_PER_SONG = 6_000;
   private static final long PROOF_STEPS = 20_000;
   private static final int LONGER_EACH_ROUND = 2;
+  private static final int SMALL_SET = 5;
+  private static final int ROUNDS_OF_SMALL_SET = 6;
+  private static final int MIDDLE_SET = 15;
 
   private final Problem problem;
   private final Options options;
@@ -43,13 +46,14 @@ final class Search {
     try (Workers workers = new Workers()) {
       Bounds bounds = new Bounds(problem, workers, this::mustStop);
       int round = 0;
-      for (; round < options.rounds() && !isProven() && !mustStop(); round++) {
+      for (; round < rounds() && !isProven() && !mustStop(); round++) {
         long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
         anneal(workers, round, longer);
         tell();
         if (best.isPresent() && !mustStop()) {
           bounds.improve(round + 3, PROOF_STEPS * longer, best.get().moves());
           bound = Math.max(bound, bounds.whole());
+          bounds.found().ifPresent(this::keepIfBetter);
           tell();
         }
       }
@@ -58,6 +62,17 @@ final class Search {
         .orElse(
             new Result.NoneFound(
                 "No casting was found that the jumpers and the cords in stock can serve."));
+  }
+
+  /** A round takes twice as long as the one before; small sets get more of them. */
+  private int rounds() {
+    if (options.rounds() != Options.FITTING_ROUNDS) {
+      return options.rounds();
+    }
+    if (problem.songs() <= SMALL_SET) {
+      return ROUNDS_OF_SMALL_SET;
+    }
+    return problem.songs() <= MIDDLE_SET ? 2 : 1;
   }
 
   private Result planned(Plan plan) {
@@ -105,11 +120,14 @@ final class Search {
     for (Annealer other : annealers) {
       least = other.bestCost() < least.bestCost() ? other : least;
     }
-    Optional<Plan> plan =
-        stock == Stock.LOOSE ? finish.loosePlan(least.best()) : finish.plan(least.best());
-    if (best.isEmpty() || plan.filter(p -> isBetter(p, best.get())).isPresent()) {
+    keepIfBetter(least.best());
+  }
+
+  private void keepIfBetter(Casting casting) {
+    Optional<Plan> plan = stock == Stock.LOOSE ? finish.loosePlan(casting) : finish.plan(casting);
+    if (plan.isPresent() && (best.isEmpty() || isBetter(plan.get(), best.get()))) {
       best = plan;
-      bestCasting = least.best();
+      bestCasting = casting;
     }
   }
 

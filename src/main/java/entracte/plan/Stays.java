@@ -36,6 +36,39 @@ final class Stays {
     }
   }
 
+  /** What a flow of cords does. */
+  Stays(CordLedger cords, BagPlaces places, BagFlow flow) {
+    this.cords = cords;
+    int[][] stayAt = new int[places.count()][cords.columns];
+    for (int place = 0; place < stayAt.length; place++) {
+      Arrays.fill(stayAt[place], BagRule.NONE);
+      for (int column = 0; column < cords.columns; column++) {
+        if (flow.holds(place, column) && stayAt[place][column] < 0) {
+          addStay(places.uses.get(place), place, column, flow, stayAt);
+        }
+      }
+    }
+    shiftsTo = new int[all.size()];
+    Arrays.fill(shiftsTo, BagRule.NONE);
+    for (int[] shift : flow.shifts()) {
+      shiftsTo[stayAt[shift[0]][shift[1]]] = stayAt[shift[2]][shift[1] + 1];
+    }
+  }
+
+  private void addStay(List<Integer> uses, int place, int from, BagFlow flow, int[][] stayAt) {
+    int to = from;
+    stayAt[place][from] = all.size();
+    while (flow.stays(place, to)) {
+      stayAt[place][++to] = all.size();
+    }
+    int end = to;
+    List<Integer> served =
+        uses.stream()
+            .filter(use -> from <= cords.columnOf[use] && cords.columnOf[use] <= end)
+            .toList();
+    all.add(new Stay(from, to, served.isEmpty() ? List.of(uses.get(0)) : served));
+  }
+
   /** What {@link BagRule} did when it last played. */
   Stays(CordLedger cords, BagStays played) {
     this.cords = cords;

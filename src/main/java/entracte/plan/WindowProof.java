@@ -3,6 +3,7 @@ package entracte.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -13,11 +14,11 @@ import java.util.function.BooleanSupplier;
  * deepening (Korf 1985) asks for one move more each time, so that a proof cut short still leaves a
  * bound.
  *
- * <p>The bag is taken to be endless, which can only lower the bound; cords may be parked until
- * every song is cast, even if the set forbids it; and channels that can be shut are shut for
- * nothing in the song that is being cast, until it is cast: then {@link ShutChoices} are tried one
- * by one. No casting is left out but mirror images: of modules, or strips, that are alike and have
- * not been used so far, only the first is tried.
+ * <p>The bag is taken to be endless until a song is cast; cords may be parked until every song is
+ * cast, even if the set forbids it; and channels that can be shut are shut for nothing in the song
+ * that is being cast, until it is cast: then {@link ShutChoices} are tried one by one. No casting
+ * is left out but mirror images: of modules, or strips, that are alike and have not been used so
+ * far, only the first is tried.
  */
 final class WindowProof {
   private final Problem problem;
@@ -36,6 +37,7 @@ final class WindowProof {
   private long nodesLeft;
   private boolean cut;
   private boolean exact;
+  private Optional<Casting> found = Optional.empty();
 
   /**
    * @param following for each song of the window, what the changeovers after it cost at least
@@ -121,9 +123,31 @@ final class WindowProof {
 
   /** Whether what is now cast as a whole keeps below the limit by the set's own rules. */
   private boolean isTrue() {
-    return problem.parking
-        || Weights.changeoverMoves(new Ledger(problem, casting.copy(), Stock.LOOSE).moves())
+    Ledger real = problem.parking ? ledger : new Ledger(problem, casting.copy(), Stock.LOOSE);
+    long moves = real.moves();
+    Truth truth = new Truth(real.layout);
+    if (moves < limit * Weights.CHANGEOVER && truth.bagMayRunEmpty()) {
+      moves = Math.max(moves, real.turning() + truth.plugging());
+    }
+    if (moves >= limit * Weights.CHANGEOVER) {
+      return false;
+    }
+    found = Optional.of(casting.copy());
+    return true;
+  }
+
+  /** Whether the songs cast so far keep below the limit even if the bag may run empty. */
+  private boolean bagAllows(int song) {
+    Truth truth = new Truth(ledger.layout);
+    return song + 1 == problem.songs()
+        || !truth.bagMayRunEmpty()
+        || Weights.changeoverMoves(ledger.turning() + truth.pluggingBound()) + following[song]
             < limit;
+  }
+
+  /** The casting that has the bound for its cost, if the bound is exact and one was met. */
+  Optional<Casting> found() {
+    return found;
   }
 
   /** Whether some casting of the rest keeps the moves below the limit. */
@@ -159,11 +183,8 @@ final class WindowProof {
   }
 
   private boolean shut(int song, List<Integer> held, int from) {
-    if (!isBelowLimit(song) && from == held.size()) {
-      return false;
-    }
     if (from == held.size()) {
-      return begins(song + 1);
+      return isBelowLimit(song) && bagAllows(song) && begins(song + 1);
     }
     if (shut(song, held, from + 1)) {
       return true;
