@@ -58,7 +58,7 @@ public record Packing(List<String> cords, List<String> modules, List<String> gea
   }
 
   private static String cordLine(int length, int count, CordStock stock) {
-    String name = length == CordStock.ANY_LENGTH ? "patch cords" : length + " cm cords";
+    String name = length == CordStock.ANY_LENGTH ? "patch cords" : "cords of " + length + " cm";
     int wanted = (count + CORDS_PER_SPARE - 1) / CORDS_PER_SPARE;
     int left = stock.countByLengthCm().getOrDefault(length, 0) - count;
     int spares = Math.min(wanted, Math.max(0, left));

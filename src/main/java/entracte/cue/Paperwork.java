@@ -3,6 +3,8 @@ package entracte.cue;
 import entracte.plan.Plan;
 import entracte.plan.SongPlan;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -15,6 +17,9 @@ import java.util.stream.Stream;
  */
 public record Paperwork(
     CueSheet sheet, CaseMap map, List<SongSheet> songs, List<Integer> plugged, Packing packing) {
+  private static final Set<String> LOUDNESS =
+      Set.of("gain", "drive", "boost", "overdrive", "level", "volume");
+
   public Paperwork {
     songs = List.copyOf(songs);
     plugged = List.copyOf(plugged);
@@ -37,5 +42,19 @@ public record Paperwork(
   /** The song that a cue leads to. */
   public SongSheet song(Cue cue) {
     return songs.get(cue.number() - 1);
+  }
+
+  /** What the way to a song does to gains and levels: what surprises at the mixing desk. */
+  public static List<String> louder(Cue cue) {
+    return cue.steps().stream()
+        .filter(step -> step.verb() == Verb.TURN || step.verb() == Verb.SWITCH)
+        .filter(step -> step.touches().stream().anyMatch(Paperwork::isLoudness))
+        .map(step -> step.text().substring(step.verb().name().length()).strip())
+        .toList();
+  }
+
+  private static boolean isLoudness(Touch touch) {
+    List<String> words = List.of(touch.name().toLowerCase(Locale.ROOT).split("\\W+"));
+    return words.stream().anyMatch(LOUDNESS::contains);
   }
 }

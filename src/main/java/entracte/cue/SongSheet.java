@@ -4,8 +4,11 @@ import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.setlist.Song;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,7 +22,8 @@ import java.util.OptionalDouble;
  * @param gear what each piece of gear is sent
  * @param jumpers those of its modules that this set cares about
  * @param cords the cords it needs, from left to right: {@code osc 1 saw to mix 1 channel 2 in}
- * @param settings the knobs and switches its patch names, from left to right, with their places
+ * @param settings the knobs and switches its patch names, a line for each module: {@code filter 1:
+ *     cutoff at 4, resonance at 3}
  * @param waiting how many more cords wait unheard
  * @param tuning what the oscillators are tuned to
  * @param voices what to listen to, one after the other
@@ -97,12 +101,20 @@ public record SongSheet(
         .toList();
   }
 
+  /** One line for each module, so that whoever builds it goes from module to module. */
   private static List<String> settings(SongPlan song) {
-    return NamedSettings.of(song).all().stream()
+    Map<String, List<String>> byModule = new LinkedHashMap<>();
+    NamedSettings.of(song).all().stream()
         .map(NamedSettings.Named::control)
         .filter(song.positions()::containsKey)
         .sorted(Comparator.comparing(control -> Spot.of(control), HandOrder.SPOTS))
-        .map(control -> Wording.name(control) + " at " + song.positions().get(control))
+        .forEach(
+            control ->
+                byModule
+                    .computeIfAbsent(control.module().name(), name -> new ArrayList<>())
+                    .add(Wording.local(control) + " at " + song.positions().get(control)));
+    return byModule.entrySet().stream()
+        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
         .toList();
   }
 }

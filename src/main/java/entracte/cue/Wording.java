@@ -26,8 +26,13 @@ final class Wording {
 
   /** {@code filter 1 cutoff}, {@code mix 1 channel 2 level}. */
   static String name(Control control) {
-    String strip = control.group().form() == Group.Form.OWN ? "" : " channel " + control.number();
-    return control.module().name() + strip + " " + control.name();
+    return control.module().name() + " " + local(control);
+  }
+
+  /** Without the module: {@code cutoff}, {@code channel 2 level}. */
+  static String local(Control control) {
+    String strip = control.group().form() == Group.Form.OWN ? "" : "channel " + control.number();
+    return (strip + " " + control.name()).strip();
   }
 
   static String pull(PluggedCord cord) {

@@ -45,10 +45,9 @@ class PaperworkTest {
         song.cords());
     assertEquals(
         List.of(
-            "osc 1 octave at 8",
-            "mix 1 channel 2 level at 5",
-            "filter 1 cutoff at 6.5",
-            "filter 1 resonance at 3"),
+            "osc 1: octave at 8",
+            "mix 1: channel 2 level at 5",
+            "filter 1: cutoff at 6.5, resonance at 3"),
         song.settings());
     assertEquals(List.of("filter 1 other slope at 3-pole"), song.jumpers());
     assertEquals(1, song.waiting());
