@@ -3,9 +3,11 @@ package entracte.cli;
 import entracte.plan.Aim;
 import entracte.plan.Options;
 import entracte.plan.Start;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -60,6 +62,21 @@ final class SearchOptions {
 
   Optional<Path> from() {
     return Optional.ofNullable(from);
+  }
+
+  /**
+   * Takes out of {@code --from} what reads as a distance and is no file; for a command that has
+   * both.
+   */
+  OptionalDouble takeDistance() {
+    OptionalDouble distance =
+        from == null || Files.exists(from)
+            ? OptionalDouble.empty()
+            : PaperOptions.millimetres(from.toString());
+    if (distance.isPresent()) {
+      from = null;
+    }
+    return distance;
   }
 
   boolean midSet() {

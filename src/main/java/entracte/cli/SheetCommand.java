@@ -1,42 +1,52 @@
 package entracte.cli;
 
-import entracte.cue.CueSheet;
 import entracte.cue.Pace;
-import entracte.print.TextSheet;
+import entracte.cue.Paperwork;
+import entracte.print.Sheets;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Plans a set and writes its cue sheet. */
+/** Plans a set and writes its papers. */
 @Command(
     name = "sheet",
     sortOptions = false,
     description = {
-      "Writes the cue sheet of a set as text for the printer: the running order, the set-up, and a"
-          + " card for each changeover.",
+      "Writes the papers of a set: the running order, the set-up, a card for each changeover with"
+          + " a picture of where the hands go, a patch card for each song, lists for packing and"
+          + " counting in, and a page for the engineer. The end of the file's name says how: .pdf"
+          + " to print, .txt as plain text, .svg for the pictures alone.",
       "A sheet that was written before and not touched since is written anew. Any other file that"
           + " stands there is left alone."
     },
     footer = {
       "",
-      "Example:",
-      "  java -jar target/entracte.jar sheet sets/kitchen-table -o kitchen-table.txt"
+      "Examples:",
+      "  java -jar target/entracte.jar sheet sets/kitchen-table -o kitchen.pdf",
+      "  java -jar target/entracte.jar sheet sets/orchard-barn -o floor.pdf \\",
+      "    --pages order --distance 1.6m --dim"
     })
 final class SheetCommand implements Callable<Integer> {
+  private static final List<String> ENDS = List.of(".pdf", ".txt", ".svg");
+
   private final Streams streams;
   private final Planning planning;
 
   @Mixin private SetArgument set;
   @Mixin private SearchOptions search;
+  @Mixin private PaperOptions paper;
 
   @Option(
       names = {"-o", "--output"},
-      paramLabel = "FILE.txt",
+      paramLabel = "FILE",
       required = true,
-      description = "The file to write.")
+      description = "The file to write: a name that ends in .pdf, .txt or .svg.")
   private Path file;
 
   SheetCommand(Streams streams, Planning planning) {
@@ -46,26 +56,74 @@ final class SheetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    demandText(file);
+    String end = end(file);
+    OptionalDouble from = search.takeDistance();
+    Sheets.Options options = paper.options(from);
+    Sheets.refusal(options)
+        .ifPresent(
+            why -> {
+              throw Stop.wrongUsage(why, "Come nearer with --distance, or take larger paper.");
+            });
     SheetFile.demandFree(file);
-    CueSheet sheet =
-        CueSheet.of(new Search(streams, planning).plan(set, search).plan(), Pace.estimated());
-    SheetFile.write(file, TextSheet.lines(sheet));
+    Paperwork papers =
+        Paperwork.of(new Search(streams, planning).plan(set, search).plan(), Pace.estimated());
+    String wrote = write(end, papers, options);
     if (!set.quiet()) {
-      streams.line("Wrote " + file + ".");
+      streams.line(wrote);
     }
     return ExitCode.DONE;
   }
 
-  private static void demandText(Path file) {
+  private String write(String end, Paperwork papers, Sheets.Options options) {
+    return switch (end) {
+      case ".pdf" -> pdf(papers, options);
+      case ".svg" -> svg(papers, options);
+      default -> {
+        SheetFile.write(file, Sheets.text(papers, options.parts()));
+        yield "Wrote " + file + ".";
+      }
+    };
+  }
+
+  private String pdf(Paperwork papers, Sheets.Options options) {
+    Sheets.Printed printed = Sheets.pdf(papers, options);
+    SheetFile.write(file, printed.bytes(), SheetFile.Seal.PDF);
+    if (!printed.missing().isEmpty()) {
+      streams.complain(
+          "entracte: the font has no letter for "
+              + String.join(", ", printed.missing())
+              + "; the paper has a question mark there");
+    }
+    return String.format(
+        Locale.ROOT,
+        "Wrote %s: %s, capital letters of %.1f mm or more, to be read from %.1f m.",
+        file,
+        printed.pages() == 1 ? "1 page" : printed.pages() + " pages",
+        options.legibility().capitalMm(),
+        options.legibility().distanceMm() / 1000);
+  }
+
+  private String svg(Paperwork papers, Sheets.Options options) {
+    int songs = papers.songs().size();
+    if (paper.song().isPresent()
+        && (paper.song().getAsInt() < 1 || paper.song().getAsInt() > songs)) {
+      throw Stop.wrongUsage(
+          "there is no song " + paper.song().getAsInt(), "The set has songs 1 to " + songs + ".");
+    }
+    String lines = String.join("\n", Sheets.svg(papers, options, paper.song())) + "\n";
+    SheetFile.write(file, lines.getBytes(StandardCharsets.UTF_8), SheetFile.Seal.SVG);
+    return "Wrote " + file + ".";
+  }
+
+  private static String end(Path file) {
     String name = file.toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".pdf")) {
-      throw Stop.wrongUsage(
-          "this version cannot write PDF yet", "Give the file a name that ends in .txt.");
-    }
-    if (!name.endsWith(".txt")) {
-      throw Stop.wrongUsage(
-          "a sheet is a .txt file, not " + file, "Give the file a name that ends in .txt.");
-    }
+    return ENDS.stream()
+        .filter(name::endsWith)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Stop.wrongUsage(
+                    "a sheet is a .pdf, .txt or .svg file, not " + file,
+                    "Give the file a name that ends in one of them."));
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,10 +21,29 @@ import java.util.zip.CRC32;
  */
 final class SheetFile {
   /** Far more than any sheet; what is longer is somebody else's. */
-  private static final long LARGEST_BYTES = 4L << 20;
+  private static final long LARGEST_BYTES = 64L << 20;
 
   private static final Pattern LAST_LINE =
-      Pattern.compile("(?s)(.*\n)Written by entracte; sum ([0-9a-f]{8})\n");
+      Pattern.compile("(?:% |<!-- )?Written by entracte; sum ([0-9a-f]{8})(?: -->)?\n");
+
+  /** How the last line is hidden from who reads the file. */
+  enum Seal {
+    TEXT("", ""),
+    PDF("% ", ""),
+    SVG("<!-- ", " -->");
+
+    private final String before;
+    private final String after;
+
+    Seal(String before, String after) {
+      this.before = before;
+      this.after = after;
+    }
+
+    private String on(String sum) {
+      return before + "Written by entracte; sum " + sum + after + "\n";
+    }
+  }
 
   private SheetFile() {}
 
@@ -37,6 +57,12 @@ final class SheetFile {
   }
 
   static void write(Path file, List<String> lines) {
+    String text = String.join("\n", lines) + "\n\n";
+    write(file, text.getBytes(StandardCharsets.UTF_8), Seal.TEXT);
+  }
+
+  /** Writes what ends with the end of a line, and the line with the sum. */
+  static void write(Path file, byte[] content, Seal seal) {
     demandFree(file);
     Path folder = file.toAbsolutePath().getParent();
     if (!Files.isDirectory(folder)) {
@@ -45,8 +71,7 @@ final class SheetFile {
     try {
       Path beside = folder.resolve("." + file.getFileName() + "." + pid() + ".part");
       try {
-        Files.writeString(
-            beside, signed(lines), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        Files.write(beside, signed(content, seal), StandardOpenOption.CREATE_NEW);
         Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(beside);
@@ -61,9 +86,11 @@ final class SheetFile {
     return ProcessHandle.current().pid();
   }
 
-  static String signed(List<String> lines) {
-    String text = String.join("\n", lines) + "\n\n";
-    return text + "Written by entracte; sum " + sum(text) + "\n";
+  private static byte[] signed(byte[] content, Seal seal) {
+    byte[] last = seal.on(sum(content, content.length)).getBytes(StandardCharsets.US_ASCII);
+    byte[] all = Arrays.copyOf(content, content.length + last.length);
+    System.arraycopy(last, 0, all, content.length, last.length);
+    return all;
   }
 
   private static boolean isOurs(Path file) {
@@ -72,16 +99,28 @@ final class SheetFile {
           || Files.size(file) > LARGEST_BYTES) {
         return false;
       }
-      Matcher last = LAST_LINE.matcher(Files.readString(file, StandardCharsets.UTF_8));
-      return last.matches() && sum(last.group(1)).equals(last.group(2));
+      byte[] all = Files.readAllBytes(file);
+      int last = lastLine(all);
+      Matcher line =
+          LAST_LINE.matcher(new String(all, last, all.length - last, StandardCharsets.ISO_8859_1));
+      return line.matches() && sum(all, last).equals(line.group(1));
     } catch (IOException e) {
       return false;
     }
   }
 
-  private static String sum(String text) {
+  /** Where the last line begins. */
+  private static int lastLine(byte[] all) {
+    int from = all.length - 1;
+    while (from > 0 && all[from - 1] != '\n') {
+      from--;
+    }
+    return Math.max(0, from);
+  }
+
+  private static String sum(byte[] bytes, int length) {
     CRC32 crc = new CRC32();
-    crc.update(text.getBytes(StandardCharsets.UTF_8));
+    crc.update(bytes, 0, length);
     return String.format("%08x", crc.getValue());
   }
 }

@@ -3,24 +3,36 @@ package entracte.print;
 import java.lang.Character.UnicodeScript;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.regex.Pattern;
 
 /** Fills lines of a set width with the words of a text. */
 public final class Fill {
   /** A figure stays with the word before it and with its unit: osc 1, to 6.5, 30 cm. */
-  private static final String GAP = "\\s+(?!\\d|cm\\b|s\\b|min\\b)";
+  private static final Pattern GAP = Pattern.compile(" +(?!\\d|cm\\b|s\\b|min\\b)");
 
-  private final int width;
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
+  /** A little more than the sums of many widths can be wrong by. */
+  private static final double ROUNDING = 1e-6;
+
+  private final double width;
   private final String rest;
+  private final IntToDoubleFunction measure;
   private final List<String> lines = new ArrayList<>();
   private final StringBuilder line;
-  private int used;
+  private double used;
   private boolean empty = true;
 
-  private Fill(int width, String first, String rest) {
-    this.width = width;
+  /** Whether something stands on the line already that needs no space after it. */
+  private boolean glued;
+
+  private Fill(double width, String first, String rest, IntToDoubleFunction measure) {
+    this.width = width + ROUNDING;
     this.rest = rest;
+    this.measure = measure;
     this.line = new StringBuilder(first);
-    this.used = width(first);
+    this.used = length(first);
   }
 
   /**
@@ -34,12 +46,29 @@ public final class Fill {
     if (width <= Math.max(width(first), width(rest)) + 1) {
       throw new IllegalArgumentException("no room for words: " + width);
     }
-    Fill fill = new Fill(width, first, rest);
-    for (String word : text.strip().replaceAll("\\s+", " ").split(GAP)) {
-      fill.add(word);
+    return new Fill(width, first, rest, Fill::width).all(text);
+  }
+
+  /**
+   * The lines of {@code text}, measured letter by letter.
+   *
+   * @param indent by how much the first line is shorter; a first word that has no room there goes
+   *     to the second line, and the first is empty
+   */
+  static List<String> lines(String text, double width, double indent, IntToDoubleFunction measure) {
+    Fill fill = new Fill(width, "", "", measure);
+    fill.used = indent;
+    fill.empty = indent == 0;
+    fill.glued = !fill.empty;
+    return fill.all(text);
+  }
+
+  private List<String> all(String text) {
+    for (String word : GAP.split(SPACES.matcher(text.strip()).replaceAll(" "))) {
+      add(word);
     }
-    fill.end();
-    return List.copyOf(fill.lines);
+    end();
+    return List.copyOf(lines);
   }
 
   /** How many cells of a typewriter or a terminal the text takes. */
@@ -58,30 +87,38 @@ public final class Fill {
     };
   }
 
+  private double length(String text) {
+    return text.codePoints().mapToDouble(measure::applyAsDouble).sum();
+  }
+
   private void add(String word) {
-    if (!empty && used + 1 + width(word) > width) {
+    double space = glued ? 0 : measure.applyAsDouble(' ');
+    if (!empty && used + space + length(word) > width) {
       end();
     }
-    if (!empty) {
+    if (!empty && !glued) {
       put(' ');
     }
     word.codePoints().forEach(this::put);
     empty = false;
+    glued = false;
   }
 
   private void put(int codePoint) {
-    if (used + width(codePoint) > width) {
+    double wide = measure.applyAsDouble(codePoint);
+    if (used + wide > width && !line.toString().equals(rest)) {
       end();
     }
     line.appendCodePoint(codePoint);
-    used += width(codePoint);
+    used += wide;
   }
 
   private void end() {
     lines.add(line.toString().stripTrailing());
     line.setLength(0);
     line.append(rest);
-    used = width(rest);
+    used = length(rest);
     empty = true;
+    glued = false;
   }
 }

@@ -231,7 +231,7 @@ class CommandsTest {
     Path sheet = folder.resolve("shoe.txt");
     assertEquals(0, typist.type("sheet", folder.toString(), "-o", sheet.toString()));
     assertEquals("Wrote " + sheet + ".\n", typist.out());
-    assertTrue(Files.readString(sheet).contains("[ ] TURN box 1 drive from 2 to 7.5\n"));
+    assertTrue(Files.readString(sheet).contains("[ ]  1 TURN box 1 drive from 2 to 7.5\n"));
     assertEquals(0, typist.type("sheet", "-q", folder.toString(), "-o", sheet.toString()));
     assertEquals("", typist.out());
     mend("shoe.txt", "TURN box", "TURN the box");

@@ -68,7 +68,7 @@ class ProgramTest {
     assertEquals(2, typist.type("sheet", "sets/any"));
     assertEquals(
         """
-        entracte: sheet needs -o FILE.txt
+        entracte: sheet needs -o FILE
           Add --help to see what can be typed.
         """,
         typist.err());
@@ -111,14 +111,36 @@ class ProgramTest {
   }
 
   @Test
-  void aSheetThatCannotBeWrittenYetIsRefusedBeforeAnyWork() {
-    assertEquals(2, typist.type("sheet", "no/such/set", "-o", "sheet.pdf"));
+  void aSheetOfAnotherKindIsRefusedBeforeAnyWork() {
+    assertEquals(2, typist.type("sheet", "no/such/set", "-o", "sheet.doc"));
     assertEquals(
         """
-        entracte: this version cannot write PDF yet
-          Give the file a name that ends in .txt.
+        entracte: a sheet is a .pdf, .txt or .svg file, not sheet.doc
+          Give the file a name that ends in one of them.
         """,
         typist.err());
+  }
+
+  @Test
+  void lettersThatThePaperCannotHoldAreRefusedBeforeAnyWork() {
+    assertEquals(
+        2,
+        typist.type("sheet", "no/set", "-o", "a.pdf", "--paper", "a5", "--from", "6 m", "--dim"));
+    assertEquals(
+        """
+        entracte: letters of 52.4 mm leave no room on a5
+          Come nearer with --distance, or take larger paper.
+        """,
+        typist.err());
+  }
+
+  @Test
+  void anUnknownPageOrPaperIsToldWithItsNearest() {
+    assertEquals(2, typist.type("sheet", "any", "-o", "a.pdf", "--pages", "order,patchs"));
+    assertEquals(
+        "entracte: pages are one of order, set-up, changeovers, patches, packing, count-in,"
+            + " engineer, not patchs; did you mean patches?",
+        typist.err().lines().findFirst().orElse(""));
   }
 
   @ParameterizedTest

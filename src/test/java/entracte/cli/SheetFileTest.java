@@ -1,11 +1,13 @@
 package entracte.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,6 +67,21 @@ class SheetFileTest {
   void bytesThatAreNoTextAreLeftAlone() throws IOException {
     Files.write(file, new byte[] {(byte) 0xC3, 0x28, 0});
     assertThrows(Stop.class, () -> SheetFile.demandFree(file));
+  }
+
+  @Test
+  void everySealIsKnownAgainAndKeepsTheContent() throws IOException {
+    byte[] content = {'a', (byte) 0xFF, 0, '\n'};
+    for (SheetFile.Seal seal : SheetFile.Seal.values()) {
+      Path sealed = folder.resolve(seal + ".out");
+      SheetFile.write(sealed, content, seal);
+      SheetFile.write(sealed, content, seal);
+      byte[] all = Files.readAllBytes(sealed);
+      assertArrayEquals(content, Arrays.copyOf(all, content.length));
+      all[1] = 'b';
+      Files.write(sealed, all);
+      assertThrows(Stop.class, () -> SheetFile.demandFree(sealed));
+    }
   }
 
   @Test

@@ -1,0 +1,145 @@
+package entracte.print;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.Paperwork;
+import entracte.cue.SongSheet;
+import entracte.cue.TimeText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Dictates the papers of a set, so that paper and plain text say the same. */
+final class Author {
+  private static final String SILENCE =
+      "One patch-cable synthesizer, plugged anew by hand between songs with its level down. The"
+          + " silence at the right is meant; nothing is broken.";
+
+  private static final String COUNT_IN =
+      "Level down, power off, mains plug out. Then count every thing back in.";
+
+  private final Paperwork papers;
+  private final CueSheet sheet;
+  private final Scribe scribe;
+
+  Author(Paperwork papers, Scribe scribe) {
+    this.papers = papers;
+    this.sheet = papers.sheet();
+    this.scribe = scribe;
+  }
+
+  /** The chosen parts, in the order in which they are needed. */
+  void dictate(Set<Part> parts) {
+    for (Part part : Part.values()) {
+      if (parts.contains(part)) {
+        dictate(part);
+      }
+    }
+  }
+
+  private void dictate(Part part) {
+    CueCards cards = new CueCards(papers, scribe);
+    switch (part) {
+      case ORDER -> order();
+      case SET_UP -> sheet.cues().stream().filter(Cue::setUp).forEach(cards::setUp);
+      case CHANGEOVERS -> sheet.cues().stream().filter(cue -> !cue.setUp()).forEach(cards::card);
+      case PATCHES -> papers.songs().forEach(this::patch);
+      case PACKING -> packing();
+      case COUNT_IN -> countIn();
+      case ENGINEER -> engineer();
+    }
+  }
+
+  private void order() {
+    scribe.section(Part.ORDER, sheet.set());
+    boolean encores = false;
+    for (Cue cue : sheet.cues()) {
+      SongSheet song = papers.song(cue);
+      encores = encoreLine(song, encores);
+      String about = String.join(", ", parts(song));
+      String number = Integer.toString(song.number());
+      scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about));
+    }
+    scribe.text("At the right: the way to the song. " + sheet.aboutTimes());
+    if (!sheet.hasSetUp()) {
+      scribe.labelled("Jumpers must have been set", sheet.jumpers());
+    }
+  }
+
+  private boolean encoreLine(SongSheet song, boolean drawn) {
+    if (song.encore() && !drawn) {
+      scribe.line("Encore");
+    }
+    return drawn || song.encore();
+  }
+
+  private static List<String> parts(SongSheet song) {
+    List<String> parts = new ArrayList<>();
+    song.key().ifPresent(parts::add);
+    song.tempo().ifPresent(tempo -> parts.add("tempo " + tempo));
+    song.starts().ifPresent(starts -> parts.add("starts: " + starts));
+    return parts;
+  }
+
+  private static String seconds(Cue cue) {
+    return cue.setUp() ? "set-up" : TimeText.of(cue.seconds());
+  }
+
+  private void patch(SongSheet song) {
+    scribe.section(Part.PATCHES, "Patch " + song.number() + " " + song.song());
+    scribe.labelled("Who plays", song.casting());
+    ticks("Jumpers, power off and unplugged", song.jumpers(), "");
+    ticks("Cords, level down", song.cords(), "");
+    ticks("Knobs and switches", song.settings(), "");
+    ticks("Gear", song.gear(), "");
+    scribe.labelled("Tuning, with the A above middle C held", song.tuning());
+    scribe.labelled("Listen to each alone", song.voices());
+    if (song.waiting() > 0) {
+      String cords = song.waiting() == 1 ? "One more cord waits" : song.waiting() + " more wait";
+      scribe.text(cords + " unheard in the set; this song does not need them.");
+    }
+    CueCards.about(song).forEach(scribe::text);
+  }
+
+  private void ticks(String heading, List<String> items, String verb) {
+    if (!items.isEmpty()) {
+      scribe.heading(heading);
+      items.forEach(item -> scribe.tick("", verb + item));
+    }
+  }
+
+  private void packing() {
+    scribe.section(Part.PACKING, "Packing: " + sheet.set());
+    ticks("Cords", papers.packing().cords(), "");
+    ticks("Modules", papers.packing().modules(), "");
+    List<String> rest = List.of("these papers, twice", "a light that needs no mains");
+    ticks(
+        "Beside the case",
+        Stream.of(papers.packing().gear(), rest).flatMap(List::stream).toList(),
+        "");
+  }
+
+  private void countIn() {
+    scribe.section(Part.COUNT_IN, "Count in: " + sheet.set());
+    scribe.caution(COUNT_IN);
+    papers.packing().lines().forEach(line -> scribe.tick("", line));
+  }
+
+  private void engineer() {
+    scribe.section(Part.ENGINEER, "Engineer: " + sheet.set());
+    scribe.text(SILENCE);
+    boolean encores = false;
+    for (Cue cue : sheet.cues()) {
+      SongSheet song = papers.song(cue);
+      encores = encoreLine(song, encores);
+      List<String> parts = new ArrayList<>();
+      song.starts().ifPresent(starts -> parts.add("starts: " + starts));
+      parts.addAll(cue.setUp() ? List.of() : Paperwork.louder(cue));
+      String about = String.join("; ", parts);
+      String silence = cue.setUp() ? "" : TimeText.of(cue.seconds());
+      String number = Integer.toString(song.number());
+      scribe.entry(new Scribe.Entry(number, song.song(), silence, about));
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package entracte.print;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.Paperwork;
+import entracte.cue.SongSheet;
+import entracte.cue.Step;
+import entracte.cue.TimeText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Dictates the way to each song: the set-up, and a card for each changeover. */
+final class CueCards {
+  private final Paperwork papers;
+  private final CueSheet sheet;
+  private final Scribe scribe;
+
+  CueCards(Paperwork papers, Scribe scribe) {
+    this.papers = papers;
+    this.sheet = papers.sheet();
+    this.scribe = scribe;
+  }
+
+  void setUp(Cue cue) {
+    SongSheet song = papers.song(cue);
+    scribe.section(Part.SET_UP, "Set-up for " + cue.number() + " " + cue.song());
+    sheet.cautions().forEach(scribe::caution);
+    scribe.text(moves(cue) + ", about " + TimeText.of(cue.seconds()) + ".");
+    if (!sheet.jumpers().isEmpty()) {
+      scribe.heading("Jumpers, power off and unplugged");
+      sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));
+    }
+    setUpSteps(cue);
+    scribe.labelled("Tuning, with the A above middle C held", song.tuning());
+    if (!song.voices().isEmpty()) {
+      scribe.heading("Soundcheck, each voice alone");
+      song.voices().forEach(voice -> scribe.tick("", "LISTEN: " + voice));
+    }
+    after(cue);
+  }
+
+  private void setUpSteps(Cue cue) {
+    String last = "";
+    for (int i = 0; i < cue.steps().size(); i++) {
+      String part = part(cue.steps().get(i), cue.song()).orElse(last);
+      if (!part.equals(last)) {
+        scribe.heading(part);
+      }
+      last = part;
+      step(cue, i);
+    }
+  }
+
+  /** The part of the set-up that a step belongs to; empty where it only goes on. */
+  private static Optional<String> part(Step step, String song) {
+    return switch (step.verb()) {
+      case LOWER -> Optional.of("Cords");
+      case RAISE -> Optional.empty();
+      case PULL -> Optional.of("Cords that go");
+      case MOVE, PLUG ->
+          Optional.of(step.early() ? "Cords that wait for later songs" : "Cords for " + song);
+      case SWITCH -> Optional.of("Switches");
+      case TURN -> Optional.of("Knobs");
+      case TUNE -> Optional.of("Tuning");
+    };
+  }
+
+  private void step(Cue cue, int index) {
+    Step step = cue.steps().get(index);
+    String early = step.early() ? " (early, for song " + (step.forSong() + 1) + ")" : "";
+    scribe.tick(Integer.toString(index + 1), step.text() + early);
+  }
+
+  void card(Cue cue) {
+    scribe.section(Part.CHANGEOVERS, "To " + cue.number() + " " + cue.song());
+    scribe.text(times(cue));
+    scribe.text(startsFrom(cue));
+    for (int i = 0; i < cue.steps().size(); i++) {
+      step(cue, i);
+    }
+    if (cue.steps().isEmpty()) {
+      scribe.text("Nothing moves.");
+    }
+    after(cue);
+  }
+
+  private static String times(Cue cue) {
+    String head = moves(cue) + ", about " + TimeText.of(cue.seconds());
+    String gap =
+        cue.gapSeconds().isEmpty() ? "" : ", gap " + TimeText.of(cue.gapSeconds().getAsDouble());
+    long over = Math.round(cue.overrunSeconds());
+    return head + gap + (over > 0 ? ": " + TimeText.of(over) + " too short" : "") + ".";
+  }
+
+  private static String moves(Cue cue) {
+    return cue.moves() == 1 ? "1 move" : cue.moves() + " moves";
+  }
+
+  /** What stands before anything moves, so that a slip is seen in time. */
+  private String startsFrom(Cue cue) {
+    if (cue.number() == 1) {
+      return "From the rig as it stands.";
+    }
+    SongSheet before = papers.songs().get(cue.number() - 2);
+    int cords = papers.plugged().get(cue.number() - 2);
+    String waiting = before.waiting() == 0 ? "" : ", " + before.waiting() + " of them waiting";
+    return "From "
+        + before.number()
+        + " "
+        + before.song()
+        + " as on its patch card: "
+        + (cords == 1 ? "1 cord" : cords + " cords")
+        + " in"
+        + waiting
+        + ".";
+  }
+
+  private void after(Cue cue) {
+    scribe.labelled("Gear", cue.card().gear());
+    scribe.labelled("Who plays", cue.card().casting());
+    scribe.labelled("Stays parked, unheard", cue.parked());
+    scribe.labelled("Before you play, check", cue.lookAt());
+    about(papers.song(cue)).forEach(scribe::text);
+    List<Place> places = Place.of(cue);
+    if (!places.isEmpty()) {
+      scribe.picture(papers.map(), places);
+    }
+  }
+
+  /** Key, tempo, who starts, length and notes, those that the set gives. */
+  static List<String> about(SongSheet song) {
+    List<String> lines = new ArrayList<>();
+    song.key().ifPresent(key -> lines.add("Key: " + key));
+    song.tempo().ifPresent(tempo -> lines.add("Tempo: " + tempo));
+    song.starts().ifPresent(starts -> lines.add("Starts: " + starts));
+    song.lengthSeconds().ifPresent(length -> lines.add("Length: " + TimeText.of(length)));
+    song.notes().ifPresent(notes -> lines.add("Notes: " + notes));
+    return lines;
+  }
+}

@@ -1,0 +1,90 @@
+package entracte.print;
+
+import entracte.cue.CaseMap;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays out the picture of a cue: the rows of the case and the words to the shapes. Where one
+ * drawing cannot hold all steps, there are several, each with as many steps as it can hold.
+ */
+final class MapPages {
+  private static final double STEP = 0.1;
+  private static final double MOST = 1.5;
+
+  private final Lettering lettering;
+  private final CaseMap map;
+  private final double capital;
+  private final double width;
+
+  /**
+   * @param capital the least height of a capital letter, in mm
+   * @param width of the paper, in mm
+   */
+  MapPages(Lettering lettering, CaseMap map, double capital, double width) {
+    this.lettering = lettering;
+    this.map = map;
+    this.capital = capital;
+    this.width = width;
+  }
+
+  /** One drawing of all steps, if no row has to be parted for it; else nothing. */
+  List<Slab> whole(List<Place> places, double scale) {
+    MapDrawing drawing = drawing(places, scale);
+    return drawing.isWhole() ? slabs(drawing, places, scale, Double.MAX_VALUE) : List.of();
+  }
+
+  /** The slabs of each page, no page higher than {@code height}; grown while there is room. */
+  List<List<Slab>> pages(List<Place> places, double height) {
+    List<List<Slab>> pages = pages(places, height, 1);
+    for (double scale = 1 + STEP; scale <= MOST; scale += STEP) {
+      List<List<Slab>> grown = pages(places, height, scale);
+      if (grown.size() > pages.size() || !drawing(places, scale).isWhole()) {
+        return pages;
+      }
+      pages = grown;
+    }
+    return pages;
+  }
+
+  private List<List<Slab>> pages(List<Place> places, double height, double scale) {
+    List<List<Slab>> pages = new ArrayList<>();
+    for (List<Place> chunk : chunks(places, height, scale)) {
+      List<Slab> slabs = slabs(drawing(chunk, scale), chunk, scale, height);
+      pages.addAll(Slab.pages(slabs, height));
+    }
+    return pages;
+  }
+
+  private List<Slab> slabs(MapDrawing drawing, List<Place> places, double scale, double height) {
+    double size = scale * capital;
+    Stamps stamps = new Stamps(lettering, size, map.sweepDegrees());
+    Slab legend = new MapLegend(lettering, stamps, size, width).of(places);
+    List<Slab> slabs = new ArrayList<>(List.of(legend));
+    slabs.addAll(drawing.rows(height - legend.height()));
+    return slabs;
+  }
+
+  private MapDrawing drawing(List<Place> places, double scale) {
+    return new MapDrawing(lettering, map, places, scale * capital, width);
+  }
+
+  /** No row of a drawing may outgrow a page. */
+  private List<List<Place>> chunks(List<Place> places, double height, double scale) {
+    if (drawing(places, scale).tallest() <= height) {
+      return List.of(places);
+    }
+    List<List<Place>> chunks = new ArrayList<>();
+    int from = 0;
+    while (from < places.size()) {
+      int to = from + 1;
+      while (to < places.size()
+          && drawing(places.subList(from, to + 1), scale).tallest() <= height) {
+        to++;
+      }
+      chunks.add(places.subList(from, to));
+      from = to;
+    }
+    return chunks;
+  }
+}

@@ -1,0 +1,41 @@
+package entracte.print;
+
+import entracte.cue.CaseMap;
+import java.util.List;
+
+/** Takes down what an {@link Author} dictates, on paper or as plain text. */
+interface Scribe {
+  /** Begins a new sheet. */
+  void section(Part part, String title);
+
+  void heading(String text);
+
+  void text(String text);
+
+  void caution(String text);
+
+  /**
+   * Something to do and tick off.
+   *
+   * @param number its place in the order of the hands; empty if the order does not matter
+   */
+  void tick(String number, String text);
+
+  /** Nothing if there are no items. */
+  void labelled(String label, List<String> items);
+
+  void entry(Entry entry);
+
+  /** A line across the paper, with what comes under it. */
+  void line(String label);
+
+  /** The places of the moves on the case. */
+  void picture(CaseMap map, List<Place> places);
+
+  /**
+   * One song in a list of songs.
+   *
+   * @param right what stands at the right edge
+   */
+  record Entry(String number, String title, String right, String details) {}
+}

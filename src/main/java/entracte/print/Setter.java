@@ -1,0 +1,203 @@
+package entracte.print;
+
+import entracte.print.Mark.Path;
+import entracte.print.Mark.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sets the pieces of a sheet in letters of one size. */
+final class Setter {
+  private static final double TITLE = 1.3;
+  private static final double NUMBER = 1.6;
+  private static final double SONG = 1.25;
+  private static final double GAP = 0.6;
+  private static final double LINE_MM = 0.35;
+  private static final double BAR = 0.3;
+
+  /** Where a title would be left with less of the line, what stands beside it goes below it. */
+  private static final double LEAST_TITLE = 0.45;
+
+  private final Lettering lettering;
+  private final double capital;
+  private final double width;
+
+  /**
+   * @param capital the height of a capital letter, in mm
+   * @param width of the lines, in mm
+   */
+  Setter(Lettering lettering, double capital, double width) {
+    this.lettering = lettering;
+    this.capital = capital;
+    this.width = width;
+  }
+
+  private double line() {
+    return lettering.lineHeight(capital);
+  }
+
+  private double gap() {
+    return GAP * capital;
+  }
+
+  /** What stands at the top of a page, with a line below. */
+  Slab title(String text) {
+    double size = TITLE * capital;
+    List<String> lines = lettering.wrap(text, Face.BOLD, size, width, 0);
+    List<Mark> marks = new ArrayList<>(lettering.block(lines, Face.BOLD, 0, 0, size, 0));
+    double y = lines.size() * lettering.lineHeight(size) + gap() / 2;
+    marks.add(rule(y));
+    return Slab.of(y + gap(), marks);
+  }
+
+  private Path rule(double y) {
+    return new Path(List.of(new Point(0, y), new Point(width, y)), false, LINE_MM);
+  }
+
+  Slab heading(String text) {
+    List<Slab> lines = new ArrayList<>(List.of(Slab.empty(gap())));
+    lines.addAll(lines(text, Face.BOLD, 0, 0));
+    return Slab.joined(lines).keeping();
+  }
+
+  Slab text(String text) {
+    return Slab.joined(lines(text, Face.PLAIN, 0, 0));
+  }
+
+  /** Bold, with a bar at its left. */
+  Slab caution(String text) {
+    List<Slab> lines = new ArrayList<>();
+    for (Slab line : lines(text, Face.BOLD, 2 * gap(), 0)) {
+      List<Mark> marks = new ArrayList<>(line.marks());
+      double x = BAR * capital / 2;
+      marks.add(
+          new Path(List.of(new Point(x, 0), new Point(x, line.height())), false, BAR * capital));
+      lines.add(Slab.of(line.height(), marks));
+    }
+    lines.add(Slab.empty(gap()));
+    return Slab.joined(lines);
+  }
+
+  /** A box, the number of the step, and what to do with its verb in bold. */
+  Slab tick(String number, String text) {
+    double box = capital;
+    double numbers = number.isEmpty() ? 0 : lettering.width("88", Face.BOLD, capital);
+    double own = lettering.width(number, Face.BOLD, capital);
+    double left = box + gap() + (number.isEmpty() ? 0 : Math.max(numbers, own) + gap());
+    List<Slab> lines = new ArrayList<>(worded(text, left));
+    List<Mark> first = new ArrayList<>(List.of(box(lettering.baseline(capital) - box, box)));
+    if (!number.isEmpty()) {
+      double x = left - gap() - own;
+      first.add(lettering.words(number, Face.BOLD, x, lettering.baseline(capital), capital));
+    }
+    first.addAll(lines.get(0).marks());
+    lines.set(0, Slab.of(lines.get(0).height(), first));
+    lines.add(Slab.empty(gap() / 2));
+    return Slab.joined(lines);
+  }
+
+  private List<Slab> worded(String text, double left) {
+    int space = text.indexOf(' ');
+    String verb = space < 0 ? "" : text.substring(0, space);
+    boolean isVerb =
+        verb.length() > 2 && verb.chars().allMatch(c -> c >= 'A' && c <= 'Z' || c == ':');
+    return isVerb
+        ? labelledLines(verb + " ", text.substring(space + 1), left)
+        : lines(text, Face.PLAIN, left, 0);
+  }
+
+  Slab labelled(String label, List<String> items) {
+    List<Slab> lines = new ArrayList<>(List.of(Slab.empty(gap() / 2)));
+    lines.addAll(labelledLines(label + ": ", String.join("; ", items) + ".", 0));
+    return Slab.joined(lines);
+  }
+
+  private List<Slab> labelledLines(String label, String text, double left) {
+    String clean = lettering.clean(label);
+    double indent = lettering.width(clean, Face.BOLD, capital);
+    if (left + indent > width) {
+      return lines(clean + text, Face.PLAIN, left, 0);
+    }
+    List<Slab> lines = new ArrayList<>(lines(text, Face.PLAIN, left, indent));
+    List<Mark> first = new ArrayList<>(lines.get(0).marks());
+    first.add(
+        0, lettering.words(clean.strip(), Face.BOLD, left, lettering.baseline(capital), capital));
+    lines.set(0, Slab.of(lines.get(0).height(), first));
+    return lines;
+  }
+
+  private List<Slab> lines(String text, Face face, double left, double indent) {
+    List<String> lines = lettering.wrap(text, face, capital, width - left, indent);
+    List<Slab> slabs = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      double x = left + (i == 0 ? indent : 0);
+      Mark words = lettering.words(lines.get(i), face, x, lettering.baseline(capital), capital);
+      slabs.add(Slab.of(line(), lines.get(i).isEmpty() ? List.of() : List.of(words)));
+    }
+    return slabs;
+  }
+
+  private static Path box(double top, double side) {
+    double edge = LINE_MM / 2;
+    double far = side - edge;
+    return new Path(
+        List.of(
+            new Point(edge, top + edge),
+            new Point(far, top + edge),
+            new Point(far, top + far),
+            new Point(edge, top + far)),
+        true,
+        LINE_MM);
+  }
+
+  /** A song with a large number; what belongs to the right edge stands there if it has room. */
+  Slab entry(Scribe.Entry entry) {
+    double big = NUMBER * capital;
+    double size = SONG * capital;
+    String number = lettering.clean(entry.number());
+    double left =
+        gap()
+            + Math.max(
+                lettering.width("88", Face.BOLD, big), lettering.width(number, Face.BOLD, big));
+    double right = lettering.width(lettering.clean(entry.right()), Face.BOLD, size);
+    double beside = width - left - (right > 0 ? right + 2 * gap() : 0);
+    boolean below = beside < LEAST_TITLE * width;
+    List<String> title =
+        lettering.wrap(entry.title(), Face.BOLD, size, below ? width - left : beside, 0);
+    double baseline = lettering.baseline(big);
+    double drop = baseline - lettering.baseline(size);
+    List<Mark> marks = new ArrayList<>();
+    marks.add(
+        lettering.words(
+            number,
+            Face.BOLD,
+            left - gap() - lettering.width(number, Face.BOLD, big),
+            baseline,
+            big));
+    marks.addAll(lettering.block(title, Face.BOLD, left, drop, size, 0));
+    if (!below && right > 0) {
+      marks.add(lettering.words(entry.right(), Face.BOLD, width - right, baseline, size));
+    }
+    double y = drop + title.size() * lettering.lineHeight(size);
+    String details =
+        (below ? entry.right() + (entry.details().isEmpty() ? "" : ", ") : "") + entry.details();
+    return details.isBlank() ? ended(y, marks) : ended(y, marks, details, left);
+  }
+
+  private Slab ended(double y, List<Mark> marks) {
+    return Slab.of(y + gap(), marks);
+  }
+
+  private Slab ended(double y, List<Mark> marks, String details, double left) {
+    Slab below = Slab.joined(lines(details, Face.PLAIN, left, 0));
+    below.marks().forEach(mark -> marks.add(mark.shifted(0, y)));
+    return ended(y + below.height(), marks);
+  }
+
+  /** A line across, with its label below. */
+  Slab acrossWith(String label) {
+    List<Mark> marks = new ArrayList<>(List.of(rule(gap() / 2)));
+    List<String> lines = lettering.wrap(label, Face.BOLD, capital, width, 0);
+    marks.addAll(lettering.block(lines, Face.BOLD, 0, gap(), capital, 0));
+    return Slab.of(gap() + lines.size() * line(), marks).keeping();
+  }
+}

@@ -1,0 +1,134 @@
+package entracte.print;
+
+import entracte.cue.Cue;
+import entracte.cue.Paperwork;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** The papers of a set as PDF, as plain text, and their pictures as SVG: the front door. */
+public final class Sheets {
+  /** What a page of typewriter text holds between decent margins. */
+  public static final int TEXT_WIDTH = 72;
+
+  /** Below this a page holds words in crumbs. */
+  private static final double LEAST_EMS = 9;
+
+  private static final double LEAST_LINES = 10;
+
+  private Sheets() {}
+
+  /**
+   * How it is printed.
+   *
+   * @param parts which papers
+   */
+  public record Options(Set<Part> parts, Paper paper, Legibility legibility) {
+    public Options {
+      parts = Set.copyOf(parts);
+    }
+
+    public static Options usual() {
+      return new Options(Part.all(), Paper.A4, Legibility.usual());
+    }
+  }
+
+  /**
+   * A file and what is to be said about it.
+   *
+   * @param missing the characters that the font lacks and that are printed as question marks
+   */
+  public record Printed(byte[] bytes, int pages, List<String> missing) {
+    public Printed {
+      missing = List.copyOf(missing);
+    }
+  }
+
+  /** Why nothing can be printed so; empty if it can. A sentence without its full stop. */
+  public static Optional<String> refusal(Options options) {
+    double capital = options.legibility().capitalMm();
+    Lettering lettering = new Lettering();
+    Paper.Format narrow = options.paper().upright();
+    Paper.Format low = options.paper().lying();
+    boolean fits =
+        narrow.innerWidth() >= LEAST_EMS * lettering.em(Face.PLAIN, capital)
+            && low.innerHeight() >= LEAST_LINES * lettering.lineHeight(capital);
+    return fits
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "letters of %.1f mm leave no room on %s",
+                capital,
+                options.paper().word()));
+  }
+
+  /** The papers as a PDF; the options must not be refused. */
+  public static Printed pdf(Paperwork papers, Options options) {
+    demandRoom(options);
+    Lettering lettering = new Lettering();
+    double capital = options.legibility().capitalMm();
+    String set = papers.sheet().set();
+    PageScribe scribe = new PageScribe(lettering, options.paper(), capital, set);
+    new Author(papers, scribe).dictate(options.parts());
+    List<Page> pages = scribe.pages();
+    String subject =
+        String.format(
+            Locale.ROOT,
+            "Capital letters of %.1f mm or more, to be read from %.1f m",
+            capital,
+            options.legibility().distanceMm() / 1000);
+    byte[] bytes = PdfBook.write(set, subject, pages, lettering);
+    return new Printed(bytes, pages.size(), lettering.missing());
+  }
+
+  private static void demandRoom(Options options) {
+    refusal(options)
+        .ifPresent(
+            why -> {
+              throw new IllegalArgumentException(why);
+            });
+  }
+
+  /** The same as text, no line wider than {@link #TEXT_WIDTH}. */
+  public static List<String> text(Paperwork papers, Set<Part> parts) {
+    TextScribe scribe = new TextScribe(TEXT_WIDTH);
+    new Author(papers, scribe).dictate(parts);
+    return scribe.lines();
+  }
+
+  /**
+   * The pictures of the case, below each other.
+   *
+   * @param song the number of the only song wanted; empty for all
+   */
+  public static List<String> svg(Paperwork papers, Options options, OptionalInt song) {
+    demandRoom(options);
+    Lettering lettering = new Lettering();
+    Paper.Format format = options.paper().lying();
+    double capital = options.legibility().capitalMm();
+    Setter setter = new Setter(lettering, capital, format.innerWidth());
+    MapPages maps = new MapPages(lettering, papers.map(), capital, format.innerWidth());
+    List<Slab> slabs = new ArrayList<>();
+    for (Cue cue : papers.sheet().cues()) {
+      List<Place> places = Place.of(cue);
+      if (!places.isEmpty() && (song.isEmpty() || song.getAsInt() == cue.number())) {
+        slabs.add(
+            setter.title((cue.setUp() ? "Set-up for " : "To ") + cue.number() + " " + cue.song()));
+        maps.pages(places, Double.MAX_VALUE).forEach(slabs::addAll);
+      }
+    }
+    Slab whole = Slab.joined(slabs);
+    List<Mark> marks =
+        whole.marks().stream().map(m -> m.shifted(format.margin(), format.margin())).toList();
+    return SvgPicture.lines(
+        papers.sheet().set(),
+        format.width(),
+        whole.height() + 2 * format.margin(),
+        marks,
+        lettering);
+  }
+}

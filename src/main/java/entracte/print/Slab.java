@@ -1,0 +1,89 @@
+package entracte.print;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A piece of a sheet that stays together, drawn from its own top left corner.
+ *
+ * @param lines the pieces it may be parted into where it is taller than a page; empty for none
+ * @param keeps whether it must not be the last thing on a page: a heading
+ */
+record Slab(double height, List<Mark> marks, List<Slab> lines, boolean keeps) {
+  Slab {
+    marks = List.copyOf(marks);
+    lines = List.copyOf(lines);
+  }
+
+  static Slab of(double height, List<Mark> marks) {
+    return new Slab(height, marks, List.of(), false);
+  }
+
+  static Slab empty(double height) {
+    return of(height, List.of());
+  }
+
+  /** Lines below each other as one piece. */
+  static Slab joined(List<Slab> lines) {
+    List<Mark> marks = new ArrayList<>();
+    double y = 0;
+    for (Slab line : lines) {
+      for (Mark mark : line.marks()) {
+        marks.add(mark.shifted(0, y));
+      }
+      y += line.height();
+    }
+    return new Slab(y, marks, lines, false);
+  }
+
+  Slab keeping() {
+    return new Slab(height, marks, lines, true);
+  }
+
+  /**
+   * Deals slabs out to pages of the given height, in order, as few as may be. A slab that keeps
+   * goes over to the next page with what follows it.
+   */
+  static List<List<Slab>> pages(List<Slab> slabs, double height) {
+    List<List<Slab>> pages = new ArrayList<>();
+    List<Slab> page = new ArrayList<>();
+    double used = 0;
+    for (Slab slab : parted(slabs, height)) {
+      if (used + slab.height() > height && !page.isEmpty()) {
+        List<Slab> over = takeHeadings(page);
+        pages.add(page);
+        page = over;
+        used = page.stream().mapToDouble(Slab::height).sum();
+      }
+      page.add(slab);
+      used += slab.height();
+    }
+    pages.add(page);
+    return pages;
+  }
+
+  private static List<Slab> parted(List<Slab> slabs, double height) {
+    List<Slab> all = new ArrayList<>();
+    for (Slab slab : slabs) {
+      if (slab.height() > height && !slab.lines().isEmpty()) {
+        all.addAll(slab.lines());
+      } else {
+        all.add(slab);
+      }
+    }
+    return all;
+  }
+
+  /** The headings at the foot of a page, unless there is nothing else on it. */
+  private static List<Slab> takeHeadings(List<Slab> page) {
+    int from = page.size();
+    while (from > 0 && page.get(from - 1).keeps()) {
+      from--;
+    }
+    List<Slab> over = new ArrayList<>();
+    while (from > 0 && page.size() > from) {
+      over.add(page.remove(from));
+    }
+    return over;
+  }
+}

@@ -1,0 +1,111 @@
+package entracte.print;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import entracte.cue.KitchenDances;
+import entracte.cue.Pace;
+import entracte.cue.Paperwork;
+import entracte.plan.Changeover;
+import entracte.plan.Plan;
+import entracte.plan.SongPlan;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.junit.jupiter.api.Test;
+
+class SheetsTest {
+  private final Paperwork papers = Paperwork.of(KitchenDances.plan(), Pace.estimated());
+
+  private Sheets.Printed only(Part part) {
+    return Sheets.pdf(papers, new Sheets.Options(Set.of(part), Paper.A4, Legibility.usual()));
+  }
+
+  @Test
+  void theSameSetMakesTheSameBytes() {
+    Paperwork again = Paperwork.of(KitchenDances.plan(), Pace.estimated());
+    assertArrayEquals(
+        Sheets.pdf(papers, Sheets.Options.usual()).bytes(),
+        Sheets.pdf(again, Sheets.Options.usual()).bytes());
+  }
+
+  @Test
+  void aSmallSetNeedsFewPages() {
+    assertEquals(1, only(Part.ORDER).pages());
+    assertEquals(3, only(Part.PATCHES).pages());
+    assertEquals(1, only(Part.PACKING).pages());
+    assertEquals(1, only(Part.COUNT_IN).pages());
+    assertEquals(1, only(Part.ENGINEER).pages());
+    assertTrue(only(Part.CHANGEOVERS).pages() <= 4);
+    assertTrue(only(Part.SET_UP).pages() <= 3);
+  }
+
+  @Test
+  void thePdfHasALanguageATitleAndBookmarks() throws IOException {
+    byte[] bytes = Sheets.pdf(papers, Sheets.Options.usual()).bytes();
+    try (PDDocument pdf = Loader.loadPDF(bytes)) {
+      assertEquals("en", pdf.getDocumentCatalog().getLanguage());
+      assertEquals("Kitchen Dances", pdf.getDocumentInformation().getTitle());
+      List<String> titles = new ArrayList<>();
+      for (PDOutlineItem item : pdf.getDocumentCatalog().getDocumentOutline().children()) {
+        titles.add(item.getTitle());
+      }
+      assertEquals(
+          List.of(
+              "Running order",
+              "Set-up",
+              "Changeovers",
+              "Patches",
+              "Packing",
+              "Counting in",
+              "For the engineer"),
+          titles);
+    }
+  }
+
+  @Test
+  void whatIsNotChosenIsNotPrinted() {
+    List<String> lines = Sheets.text(papers, EnumSet.of(Part.PACKING));
+    assertEquals("Packing: Kitchen Dances", lines.get(0));
+    assertTrue(lines.stream().noneMatch(line -> line.contains("PLUG")));
+  }
+
+  @Test
+  void thePictureOfOneSongHoldsItsTitleAndNoOther() {
+    String one = String.join("\n", Sheets.svg(papers, Sheets.Options.usual(), OptionalInt.of(2)));
+    assertTrue(one.contains(">To 2 Two Kettles</text>"));
+    assertTrue(!one.contains("Late Bus"));
+    String all = String.join("\n", Sheets.svg(papers, Sheets.Options.usual(), OptionalInt.empty()));
+    assertTrue(all.contains(">Set-up for 1 Plain Morning</text>") && all.contains("Late Bus"));
+  }
+
+  @Test
+  void aHundredSongsArePrintedInLessThanTenSeconds() {
+    Paperwork many = Paperwork.of(aHundredSongs(), Pace.estimated());
+    Sheets.Printed printed =
+        assertTimeout(Duration.ofSeconds(10), () -> Sheets.pdf(many, Sheets.Options.usual()));
+    assertTrue(printed.pages() >= 200 && printed.pages() <= 500, printed.pages() + " pages");
+  }
+
+  /** The three songs over and over, and the way to the first one from the last left out. */
+  private static Plan aHundredSongs() {
+    Plan three = KitchenDances.plan();
+    List<SongPlan> songs = new ArrayList<>();
+    List<Changeover> changeovers = new ArrayList<>();
+    for (int i = 0; i < 100; i++) {
+      songs.add(three.songs().get(i % 3));
+      Changeover like = three.changeovers().get(i == 0 ? 0 : 1 + i % 2);
+      changeovers.add(new Changeover(i, i == 0, like.actions()));
+    }
+    return new Plan(three.set(), three.start(), songs, three.jumpers(), changeovers);
+  }
+}

@@ -1,0 +1,56 @@
+package entracte.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SlabTest {
+  private static Slab slab(double height) {
+    return Slab.empty(height);
+  }
+
+  private static List<List<Double>> heights(List<Slab> slabs, double page) {
+    return Slab.pages(slabs, page).stream()
+        .map(each -> each.stream().map(Slab::height).toList())
+        .toList();
+  }
+
+  @Test
+  void aPageIsFilledBeforeTheNextBegins() {
+    assertEquals(
+        List.of(List.of(4.0, 5.0), List.of(3.0)), heights(List.of(slab(4), slab(5), slab(3)), 10));
+  }
+
+  @Test
+  void whatFitsExactlyFits() {
+    assertEquals(List.of(List.of(4.0, 6.0)), heights(List.of(slab(4), slab(6)), 10));
+  }
+
+  @Test
+  void aHeadingGoesOverWithWhatItHeads() {
+    assertEquals(
+        List.of(List.of(6.0), List.of(2.0, 5.0)),
+        heights(List.of(slab(6), slab(2).keeping(), slab(5)), 10));
+  }
+
+  @Test
+  void aHeadingAloneOnAPageStaysThere() {
+    assertEquals(
+        List.of(List.of(2.0), List.of(9.0)), heights(List.of(slab(2).keeping(), slab(9)), 10));
+  }
+
+  @Test
+  void whatIsTallerThanAPageIsPartedBetweenItsLines() {
+    Slab tall = Slab.joined(List.of(slab(4), slab(4), slab(4)));
+    assertEquals(List.of(List.of(4.0, 4.0), List.of(4.0)), heights(List.of(tall), 10));
+  }
+
+  @Test
+  void linesJoinedStandBelowEachOther() {
+    Lettering lettering = new Lettering();
+    Slab line = Slab.of(5, List.of(lettering.words("a", Face.PLAIN, 0, 4, 3)));
+    Mark.Words second = (Mark.Words) Slab.joined(List.of(line, line)).marks().get(1);
+    assertEquals(9, second.baseline());
+  }
+}

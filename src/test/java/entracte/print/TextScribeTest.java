@@ -1,0 +1,149 @@
+package entracte.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import entracte.cue.KitchenDances;
+import entracte.cue.Pace;
+import entracte.cue.Paperwork;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TextScribeTest {
+  private final List<String> lines =
+      Sheets.text(Paperwork.of(KitchenDances.plan(), Pace.estimated()), Part.all());
+
+  @Test
+  void theRunningOrderComesFirst() {
+    assertEquals(
+        """
+        Kitchen Dances
+        ========================================================================
+          1  Plain Morning (set-up). D minor, tempo 92, starts: viola, four bars
+          2  Two Kettles (27 s). D minor, tempo 92, starts: viola, four bars
+          3  Late Bus (60 s). D minor, tempo 92, starts: viola, four bars
+        At the right: the way to the song. Times are estimates until you have
+            rehearsed.
+        """,
+        from("Kitchen Dances", 7));
+  }
+
+  @Test
+  void theSetUpBeginsWithCautionsAndJumpers() {
+    assertEquals(
+        """
+        Set-up for 1 Plain Morning
+        ========================================================================
+        ! Jumpers first: power off and mains plug out before a panel is opened,
+          and only by someone able to. No jumper is touched once the show has
+          begun.
+        ! Main level down before any plug moves: pops harm ears and
+          loudspeakers.
+        ! Raise levels slowly, headphones too. Loud sound harms hearing for
+          good.
+        ! Keep cords off the floor and drinks off the case.
+        ! Mains work is for a licensed electrician under local code.
+        13 moves, about 63 s.
+
+        Jumpers, power off and unplugged
+        [ ] SET jumper filter 1 other slope to 3-pole
+
+        Cords
+        [ ]  1 LOWER the main level before any plug or switch moves
+
+        Cords for Plain Morning
+        [ ]  2 PLUG keys pitch 1, then osc 1 pitch 1
+        [ ]  3 PLUG osc 1 saw, then mix 1 channel 1 in
+        [ ]  4 PLUG mix 1 out, then filter 1 audio
+
+        Cords that wait for later songs
+        [ ]  5 PLUG lfo 1 out, then osc 2 fm (early, for song 3)
+
+        Switches
+        [ ]  6 SWITCH osc 1 octave to 8
+        [ ]  7 SWITCH osc 2 octave to 4 (early, for song 3)
+        """,
+        from("Set-up for 1 Plain Morning", 30));
+  }
+
+  @Test
+  void eachChangeoverSaysWhatItStartsFromWhatToDoAndWhatToCheck() {
+    assertEquals(
+        """
+        To 2 Two Kettles
+        ========================================================================
+        6 moves, about 27 s, gap 30 s.
+        From 1 Plain Morning as on its patch card: 4 cords in, 1 of them
+            waiting.
+        [ ]  1 LOWER the main level before any plug or switch moves
+        [ ]  2 MOVE from keys pitch 1, to keys pitch 2; keep the plug in osc 1
+               pitch 1
+        [ ]  3 MOVE from mix 1 channel 1 in, to mix 1 channel 2 in; keep the
+               plug in osc 1 saw
+        [ ]  4 TURN mix 1 channel 2 level to 5
+        [ ]  5 TURN filter 1 cutoff from 4 to 6.5
+        [ ]  6 TUNE osc 1 (another pitch cord)
+        [ ]  7 RAISE the main level slowly
+        Gear: piano: bank 1/2, program 5, controller 7 at 90.
+        Who plays: osc 1 plays lead; filter 1 plays bright; mix 1 plays blend
+            (low on 2).
+        Stays parked, unheard: lfo 1 out to osc 2 fm.
+        Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance
+            at 3; osc 1 octave at 8.
+        Key: D minor
+        """,
+        from("To 2 Two Kettles", 21));
+  }
+
+  @Test
+  void aPatchCardBuildsTheSoundFromNothing() {
+    assertEquals(
+        """
+        Patch 2 Two Kettles
+        ========================================================================
+        Who plays: osc 1 plays lead; filter 1 plays bright; mix 1 plays blend
+            (low on 2).
+
+        Jumpers, power off and unplugged
+        [ ] filter 1 other slope at 3-pole
+
+        Cords, level down
+        [ ] keys pitch 2 to osc 1 pitch 1
+        [ ] osc 1 saw to mix 1 channel 2 in
+        [ ] mix 1 out to filter 1 audio
+
+        Knobs and switches
+        [ ] osc 1: octave at 8
+        [ ] mix 1: channel 2 level at 5
+        [ ] filter 1: cutoff at 6.5, resonance at 3
+        """,
+        from("Patch 2 Two Kettles", 17));
+  }
+
+  @Test
+  void theEngineerIsToldThatSilenceIsMeant() {
+    assertEquals(
+        """
+        Engineer: Kitchen Dances
+        ========================================================================
+        One patch-cable synthesizer, plugged anew by hand between songs with its
+            level down. The silence at the right is meant; nothing is broken.
+          1  Plain Morning. starts: viola, four bars
+          2  Two Kettles (27 s). starts: viola, four bars; mix 1 channel 2 level
+             to 5
+          3  Late Bus (60 s). starts: viola, four bars; mix 1 channel 1 level
+             from 7 to 2
+        """,
+        from("Engineer: Kitchen Dances", 9));
+  }
+
+  @Test
+  void noLineIsWiderThanThePaper() {
+    assertTrue(lines.stream().allMatch(line -> line.length() <= Sheets.TEXT_WIDTH));
+  }
+
+  private String from(String title, int count) {
+    int from = lines.indexOf(title);
+    return String.join("\n", lines.subList(from, from + count)) + "\n";
+  }
+}
