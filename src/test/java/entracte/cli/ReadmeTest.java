@@ -44,7 +44,7 @@ class ReadmeTest {
     assertFalse(commands.isEmpty());
     for (String command : commands) {
       String[] words =
-          command.replace("barn.txt", folder.resolve("barn.txt").toString()).split(" ");
+          command.replace("barn.pdf", folder.resolve("barn.pdf").toString()).split(" ");
       assertEquals(0, typist.type(words), command + "\n" + typist.err());
     }
   }
