@@ -26,7 +26,15 @@ final class VerifiedSongsTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @MethodSource({"wrongCastings", "wrongCords", "wrongParking", "wrongPositions"})
+  @MethodSource({
+    "wrongCastings",
+    "wrongCords",
+    "wrongParking",
+    "wrongPositions",
+    "wrongStrips",
+    "wrongMultiples",
+    "wrongStock"
+  })
   void everyWayToSpoilItIsNoticed(String how, String complaint, Consumer<PlanDraft> spoil) {
     ThreeSongs.assertNoticed(how, complaint, spoil);
   }
@@ -56,7 +64,11 @@ final class VerifiedSongsTest {
         spoilt(
             "a role that nobody wrote",
             "extra is no role of the patch",
-            p -> song(p, 2).cast("extra", "osc 2")),
+            p -> song(p, 2).cast("extra", "osc 2")));
+  }
+
+  static List<Arguments> wrongStrips() {
+    return List.of(
         spoilt(
             "two channels in one",
             "blend.2 shares number 2",
@@ -72,7 +84,11 @@ final class VerifiedSongsTest {
         spoilt(
             "a strip left out",
             "blend needs 2 strips",
-            p -> recast(song(p, 1), 2, on(p, "blend", "mix 1", new StripAs("a", 1)))),
+            p -> recast(song(p, 1), 2, on(p, "blend", "mix 1", new StripAs("a", 1)))));
+  }
+
+  static List<Arguments> wrongMultiples() {
+    return List.of(
         spoilt(
             "a multiple that splits nothing",
             "spare multiple 1 splits no source",
@@ -130,7 +146,11 @@ final class VerifiedSongsTest {
         spoilt(
             "a jack that is not there",
             "there is no jack mult 2.tap.5",
-            p -> song(p, 2).parked.add(withTap(p, 5))),
+            p -> song(p, 2).parked.add(withTap(p, 5))));
+  }
+
+  static List<Arguments> wrongStock() {
+    return List.of(
         spoilt(
             "more cords than in stock",
             "8 cords of length 70 are plugged, 7 are in stock",
