@@ -23,6 +23,9 @@ public sealed interface Action {
     return 0;
   }
 
+  /** How long it takes at a tempo. */
+  double seconds(Tempo tempo);
+
   default int moves() {
     return pulls() + plugs() + turns() + flips();
   }
@@ -40,6 +43,11 @@ public sealed interface Action {
   /** A cord goes back to the bag: two pulls. */
   record Remove(PluggedCord cord) implements Action {
     @Override
+    public double seconds(Tempo tempo) {
+      return tempo.pull(cord.cord().source()) + tempo.pull(cord.cord().sink());
+    }
+
+    @Override
     public int pulls() {
       return 2;
     }
@@ -52,6 +60,11 @@ public sealed interface Action {
 
   /** A cord comes from the bag: two plugs. */
   record Add(PluggedCord cord) implements Action {
+    @Override
+    public double seconds(Tempo tempo) {
+      return tempo.plug(cord.cord().source()) + tempo.plug(cord.cord().sink());
+    }
+
     @Override
     public int plugs() {
       return 2;
@@ -72,6 +85,11 @@ public sealed interface Action {
       if (from.lengthCm() != to.lengthCm()) {
         throw new IllegalArgumentException("a cord does not grow: " + from + ", " + to);
       }
+    }
+
+    @Override
+    public double seconds(Tempo tempo) {
+      return tempo.pull(from.cord().otherThan(stays)) + tempo.plug(to.cord().otherThan(stays));
     }
 
     @Override
@@ -98,6 +116,11 @@ public sealed interface Action {
   /** A knob is turned; {@code from} is empty while its position is unknown. */
   record Turn(Control knob, Optional<Position> from, Position to) implements Action {
     @Override
+    public double seconds(Tempo tempo) {
+      return tempo.turn(knob);
+    }
+
+    @Override
     public int turns() {
       return 1;
     }
@@ -105,6 +128,11 @@ public sealed interface Action {
 
   /** A switch is thrown; {@code from} is empty while its position is unknown. */
   record Flip(Control toggle, Optional<Position> from, Position to) implements Action {
+    @Override
+    public double seconds(Tempo tempo) {
+      return tempo.flip(toggle);
+    }
+
     @Override
     public int flips() {
       return 1;

@@ -25,6 +25,10 @@ final class Annealer {
 
   private long bestCost;
   private final Reshaping reshaping;
+
+  /** The weight of a typical move. */
+  private final double unit;
+
   private Ledger ledger;
   private Moves moves;
   private long cost;
@@ -34,6 +38,7 @@ final class Annealer {
     this.stock = stock;
     random = new SplittableRandom(seed);
     reshaping = new Reshaping(problem);
+    unit = Weights.CHANGEOVER * problem.prices.typical;
     best = start;
     bestCost = new Ledger(problem, start.copy(), stock).cost();
   }
@@ -109,8 +114,7 @@ final class Annealer {
 
   private boolean isAccepted(long next, double temperature) {
     return next <= cost
-        || random.nextDouble()
-            < Math.exp(-(double) (next - cost) / Weights.CHANGEOVER / temperature);
+        || random.nextDouble() < Math.exp(-(double) (next - cost) / (unit * temperature));
   }
 
   private void keepBest() {

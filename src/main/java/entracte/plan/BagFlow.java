@@ -12,7 +12,7 @@ import java.util.List;
  * it is the truth. {@link BagProof} forbids what clashes.
  */
 final class BagFlow {
-  private static final long REWARD = 1L << 34;
+  private static final long REWARD = 1L << 44;
 
   /** The columns in which a cord may not be in a place, by place and column. */
   private final boolean[][] forbidden;
@@ -92,26 +92,32 @@ final class BagFlow {
         continue;
       }
       if (column > 0) {
-        flow.arc(bag[column], in[place][column], 1, 2 * problem.weights.at(column));
+        long price = places.add(place, problem.prices) * problem.weights.at(column);
+        flow.arc(bag[column], in[place][column], 1, price);
       }
       int out = in[place][column] + 1;
       if (last) {
         flow.arc(out, sink, 1, 0);
       } else {
-        long price = 2 * problem.weights.at(column + 1);
+        long price = places.remove(place, problem.prices) * problem.weights.at(column + 1);
         flow.arc(out, bag[column + 1], 1, price);
-        moveOn(place, column, price);
+        moveOn(place, column);
       }
     }
   }
 
-  private void moveOn(int place, int column, long price) {
+  private void moveOn(int place, int column) {
     int out = in[place][column] + 1;
     for (int other = 0; other < places.count(); other++) {
       if (in[other][column + 1] > 0) {
         if (other == place) {
           stayArc[place][column] = flow.arc(out, in[place][column + 1], 1, 0);
         } else if (places.shareJack(place, other)) {
+          long moved =
+              places.remove(place, problem.prices)
+                  + places.add(other, problem.prices)
+                  - problem.prices.stay(places.shared(place, other));
+          long price = moved * problem.weights.at(column + 1);
           int arc = flow.arc(out, in[other][column + 1], 1, price);
           shiftArcs.add(new int[] {arc, place, column, other});
         }

@@ -104,8 +104,8 @@ final class BagPairing {
     return BagRule.NONE;
   }
 
-  /** Pairs comers with goers; returns the number of pairs. */
-  int pair() {
+  /** Pairs comers with goers. */
+  void pair() {
     Arrays.fill(continues, 0, coming, BagRule.NONE);
     Arrays.fill(continuedBy, 0, going, BagRule.NONE);
     for (int c = 0; c < coming; c++) {
@@ -113,11 +113,29 @@ final class BagPairing {
       augment(c);
     }
     takePaired();
-    int pairs = 0;
-    for (int c = 0; c < coming; c++) {
-      pairs += continues[c] >= 0 ? 1 : 0;
+  }
+
+  /** What it costs that the goers go and the comers come, paired as they are. */
+  long price() {
+    Prices prices = problem.prices;
+    long sum = 0;
+    for (int g = 0; g < going; g++) {
+      int use = stays.lastUse(goes[g]);
+      sum += prices.remove(cords.sourceOf[use], cords.sinkOf[use]);
     }
-    return pairs;
+    for (int c = 0; c < coming; c++) {
+      sum += prices.add(cords.sourceOf[comes[c]], cords.sinkOf[comes[c]]);
+      if (continues[c] >= 0) {
+        sum -= prices.stay(shared(stays.lastUse(goes[continues[c]]), comes[c]));
+      }
+    }
+    return sum;
+  }
+
+  private int shared(int use, int other) {
+    int source = cords.sourceOf[use];
+    boolean isSource = source == cords.sourceOf[other] || source == cords.sinkOf[other];
+    return isSource ? source : cords.sinkOf[use];
   }
 
   private boolean augment(int c) {

@@ -73,6 +73,27 @@ final class BagPlaces {
         || cords.sinkOf[a] == cords.sinkOf[b];
   }
 
+  /** The socket that two places share. */
+  int shared(int place, int other) {
+    int a = uses.get(place).get(0);
+    int b = uses.get(other).get(0);
+    int source = cords.sourceOf[a];
+    boolean isSource = source == cords.sourceOf[b] || source == cords.sinkOf[b];
+    return isSource ? source : cords.sinkOf[a];
+  }
+
+  /** What it costs to put a cord there. */
+  long add(int place, Prices prices) {
+    int use = uses.get(place).get(0);
+    return prices.add(cords.sourceOf[use], cords.sinkOf[use]);
+  }
+
+  /** What it costs to take a cord away. */
+  long remove(int place, Prices prices) {
+    int use = uses.get(place).get(0);
+    return prices.remove(cords.sourceOf[use], cords.sinkOf[use]);
+  }
+
   /** Whether two cords may not wait in the two places at once. */
   boolean exclude(int place, int other, int column) {
     int a = cords.sinkOf[useAround(place, column)];

@@ -51,9 +51,8 @@ final class BagRule {
       if (!makeRoom(column)) {
         return EMPTY_BAG;
       }
-      int kept = pairing.pair();
-      int moved = pairing.going() + pairing.coming() - kept;
-      weight += 2L * moved * problem.weights.at(column);
+      pairing.pair();
+      weight += pairing.price() * problem.weights.at(column);
       for (int c = 0; c < pairing.coming(); c++) {
         plugged[pluggedCount++] = pairing.plug(c, column);
       }
@@ -108,7 +107,7 @@ final class BagRule {
     bag.giveBack(stays.length(stay));
     if (stays.isUnused(stay)) {
       stays.forget(stay);
-      weight -= 2L * problem.weights.at(1);
+      weight -= price(stays.lastUse(stay)) * problem.weights.at(1);
     } else {
       stays.close(stay, column - 1);
       pairing.goes(stay);
@@ -190,11 +189,15 @@ final class BagRule {
           if (length >= 0) {
             bag.take(length);
             plugged[pluggedCount++] = stays.openEarly(use, 1, length);
-            weight += 2L * problem.weights.at(1);
+            weight += price(use) * problem.weights.at(1);
           }
         }
       }
     }
+  }
+
+  private long price(int use) {
+    return problem.prices.add(cords.sourceOf[use], cords.sinkOf[use]);
   }
 
   private boolean waitsFromSetUp(int use, int column) {

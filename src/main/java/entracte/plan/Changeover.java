@@ -17,6 +17,11 @@ public record Changeover(int to, boolean setUp, List<Action> actions) {
     return actions.stream().mapToInt(Action::moves).sum();
   }
 
+  /** How long it takes at a tempo. */
+  public double seconds(Tempo tempo) {
+    return actions.stream().mapToDouble(a -> a.seconds(tempo)).sum();
+  }
+
   public int pulls() {
     return actions.stream().mapToInt(Action::pulls).sum();
   }

@@ -26,7 +26,7 @@ final class Finish {
       return Optional.empty();
     }
     CordLedger cords = ledger.layout.cords;
-    Stays stays = new Stays(cords, PlugSchedule.of(cords, problem.rig, problem.weights));
+    Stays stays = new Stays(cords, PlugSchedule.of(cords, problem));
     return CordLengths.find(problem, cords, stays)
         .map(lengths -> check(PlanMaker.make(ledger.layout, stays, lengths)));
   }

@@ -10,8 +10,8 @@ import java.util.Optional;
  * and the paths of events these lie on.
  */
 final class Ledger {
-  /** What a fault weighs, in moves: more than any detour around it. */
-  static final long FAULT = 200 * Weights.CHANGEOVER;
+  /** What a fault weighs, in typical moves: more than any detour around it. */
+  private static final long FAULT = 200 * Weights.CHANGEOVER;
 
   final Layout layout;
   private final CordLedger cords;
@@ -21,6 +21,7 @@ final class Ledger {
   private final Optional<BagRule> bag;
 
   private final RigIndex rig;
+  private final long fault;
   private long plugging;
   private long turning;
 
@@ -45,7 +46,8 @@ final class Ledger {
     this.layout = layout;
     cords = layout.cords;
     rig = problem.rig;
-    paths = new PlugPaths(cords, problem.weights);
+    fault = (long) (FAULT * problem.prices.typical);
+    paths = new PlugPaths(cords, problem);
     edits = new Edits(problem);
     int all = cords.columnOf.length;
     uses = new IntBag(all);
@@ -63,7 +65,7 @@ final class Ledger {
     }
     plugging = bag.isPresent() ? bag.get().play(layout.firstUse) : pathCosts();
     for (int control = 0; control < controlCost.length; control++) {
-      controlCost[control] = layout.controls.cost(control);
+      controlCost[control] = layout.controls.cost(control) * layout.problem.prices.set[control];
       turning += controlCost[control];
     }
   }
@@ -80,7 +82,7 @@ final class Ledger {
 
   /** The weight of all moves and faults. */
   long cost() {
-    return plugging + turning + FAULT * layout.faults();
+    return plugging + turning + fault * layout.faults();
   }
 
   Edits edits() {
@@ -104,7 +106,7 @@ final class Ledger {
     for (int i = 0; i < controls.size(); i++) {
       int control = controls.get(i);
       oldControlCost[i] = controlCost[control];
-      long now = layout.controls.cost(control);
+      long now = layout.controls.cost(control) * layout.problem.prices.set[control];
       turning += now - controlCost[control];
       controlCost[control] = now;
     }

@@ -1,5 +1,6 @@
 package entracte.plan;
 
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
@@ -8,9 +9,11 @@ import java.util.function.Consumer;
  *
  * @param seconds the most time to spend; what is cut short by it depends on the machine
  * @param rounds the most rounds of search; the same rounds give the same plan anywhere
- * @param seed the same seed, input and number of steps give the same plan
+ * @param seed the same seed, input and number of rounds give the same plan
  * @param cancelled asked now and then; once true, the best so far is returned
  * @param progress told the best moves and the bound so far, from the searching thread
+ * @param tempo the time of each move, for {@link Aim#FASTEST}
+ * @param near a plan to begin from, of a set with some of the same songs
  */
 public record Options(
     Aim aim,
@@ -19,7 +22,9 @@ public record Options(
     int rounds,
     long seed,
     BooleanSupplier cancelled,
-    Consumer<Progress> progress) {
+    Consumer<Progress> progress,
+    Tempo tempo,
+    Optional<Plan> near) {
   /** The time after which a search by rounds is cut short all the same. */
   public static final double DEFAULT_SECONDS = 20;
 
@@ -40,35 +45,46 @@ public record Options(
         FITTING_ROUNDS,
         DEFAULT_SEED,
         () -> false,
-        p -> {});
+        p -> {},
+        Tempo.steady(),
+        Optional.empty());
   }
 
-  public Options withAim(Aim newAim) {
-    return new Options(newAim, start, seconds, rounds, seed, cancelled, progress);
+  public Options withAim(Aim to) {
+    return new Options(to, start, seconds, rounds, seed, cancelled, progress, tempo, near);
   }
 
-  public Options withStart(Start newStart) {
-    return new Options(aim, newStart, seconds, rounds, seed, cancelled, progress);
+  public Options withStart(Start to) {
+    return new Options(aim, to, seconds, rounds, seed, cancelled, progress, tempo, near);
   }
 
   /** Searches for so long, and no longer by rounds. */
-  public Options withSeconds(double newSeconds) {
-    return new Options(aim, start, newSeconds, NO_LIMIT, seed, cancelled, progress);
+  public Options withSeconds(double to) {
+    return new Options(aim, start, to, NO_LIMIT, seed, cancelled, progress, tempo, near);
   }
 
-  public Options withRounds(int newRounds) {
-    return new Options(aim, start, seconds, newRounds, seed, cancelled, progress);
+  public Options withRounds(int to) {
+    return new Options(aim, start, seconds, to, seed, cancelled, progress, tempo, near);
   }
 
-  public Options withCancel(BooleanSupplier newCancelled) {
-    return new Options(aim, start, seconds, rounds, seed, newCancelled, progress);
+  public Options withSeed(long to) {
+    return new Options(aim, start, seconds, rounds, to, cancelled, progress, tempo, near);
   }
 
-  public Options withSeed(long newSeed) {
-    return new Options(aim, start, seconds, rounds, newSeed, cancelled, progress);
+  public Options withCancel(BooleanSupplier to) {
+    return new Options(aim, start, seconds, rounds, seed, to, progress, tempo, near);
   }
 
-  public Options withProgress(Consumer<Progress> newProgress) {
-    return new Options(aim, start, seconds, rounds, seed, cancelled, newProgress);
+  public Options withProgress(Consumer<Progress> to) {
+    return new Options(aim, start, seconds, rounds, seed, cancelled, to, tempo, near);
+  }
+
+  public Options withTempo(Tempo to) {
+    return new Options(aim, start, seconds, rounds, seed, cancelled, progress, to, near);
+  }
+
+  public Options withNear(Plan to) {
+    return new Options(
+        aim, start, seconds, rounds, seed, cancelled, progress, tempo, Optional.of(to));
   }
 }

@@ -43,6 +43,11 @@ public record Plan(
     return changeovers.stream().filter(c -> !c.setUp()).mapToInt(Changeover::moves).sum();
   }
 
+  /** The time of all changeovers at a tempo; the set-up is not counted unless in mid-set. */
+  public double seconds(Tempo tempo) {
+    return changeovers.stream().filter(c -> !c.setUp()).mapToDouble(c -> c.seconds(tempo)).sum();
+  }
+
   /** The moves before the first song. */
   public int setUpMoves() {
     return changeovers.stream().filter(Changeover::setUp).mapToInt(Changeover::moves).sum();

@@ -9,7 +9,7 @@ public final class Planner {
   /** Plans {@code set}; every plan returned has passed the {@link Verifier}. */
   public static Result plan(PlayableSet set, Options options) {
     long begun = System.nanoTime();
-    Problem problem = new Problem(set, options.start());
+    Problem problem = new Problem(set, options.start(), rig -> prices(rig, options));
     FirstCasting.Found found = new FirstCasting(problem).find();
     if (found instanceof FirstCasting.Found.NoneFor none) {
       String song = set.parts().get(none.song()).song().name();
@@ -18,5 +18,12 @@ public final class Planner {
     Casting first = ((FirstCasting.Found.Cast) found).casting();
     Search search = new Search(problem, first, options, begun);
     return search.run();
+  }
+
+  private static Prices prices(RigIndex rig, Options options) {
+    return switch (options.aim()) {
+      case FEWEST, EVEN -> Prices.counted(rig);
+      case FASTEST -> Prices.timed(rig, options.tempo());
+    };
   }
 }

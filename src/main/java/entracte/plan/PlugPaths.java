@@ -4,24 +4,28 @@ package entracte.plan;
  * The least moves for plugging, given the windows of {@link CordLedger}; exact while the stock of
  * cords is loose.
  *
- * <p>Each removal and each addition is an <em>event</em> and costs two moves. Two events of one
- * changeover that share a jack are a pair, one cord of which only one plug moves, and save two. A
- * removal can pair, at each of its two jacks, only with the addition of that jack's next cord: any
- * later one finds the jack taken in between. So the events, joined where their windows meet, form
- * paths and cycles, and along each of them the best choice of times and pairs is found by dynamic
- * programming over (time, paired with the event before). A removal must not come after the addition
- * of the next cord in its jack; where the windows do not meet this holds by itself. Taking pairs
- * without regard to that order would count too few moves: see {@code PrecedenceTest}.
+ * <p>Each removal and each addition is an <em>event</em> and costs two moves (or their time: see
+ * {@link Prices}). Two events of one changeover that share a jack are a pair, one cord of which
+ * only one plug moves, and save two. A removal can pair, at each of its two jacks, only with the
+ * addition of that jack's next cord: any later one finds the jack taken in between. So the events,
+ * joined where their windows meet, form paths and cycles, and along each of them the best choice of
+ * times and pairs is found by dynamic programming over (time, paired with the event before). A
+ * removal must not come after the addition of the next cord in its jack; where the windows do not
+ * meet this holds by itself. Taking pairs without regard to that order would count too few moves:
+ * see {@code PrecedenceTest}.
  *
  * <p>Time: O(events times the width of their windows).
  */
 final class PlugPaths {
   private static final long NEVER = Long.MAX_VALUE / 4;
-  private static final int PULL_BOTH = 2;
-
   private final CordLedger cords;
   private final Weights weights;
+  private final Prices prices;
   private final int[] path;
+
+  /** The socket that an event of the path shares with the one before. */
+  private final int[] joint;
+
   private int length;
   private boolean cyclic;
   private long[] apart;
@@ -32,10 +36,12 @@ final class PlugPaths {
   /** The time an event is held at, or 0. */
   private final int[] fixed;
 
-  PlugPaths(CordLedger cords, Weights weights) {
+  PlugPaths(CordLedger cords, Problem problem) {
     this.cords = cords;
-    this.weights = weights;
+    weights = problem.weights;
+    prices = problem.prices;
     path = new int[2 * cords.columnOf.length];
+    joint = new int[path.length + 1];
     fixed = new int[path.length];
     apart = new long[cords.columns + 1];
     paired = new long[cords.columns + 1];
@@ -135,8 +141,10 @@ final class PlugPaths {
     length = 0;
     int current = event;
     int leaving = socket;
+    joint[0] = otherSocket(event, socket);
     do {
       path[length++] = current;
+      joint[length] = leaving;
       current = partner(current, leaving);
       if (current >= 0) {
         leaving = otherSocket(current, leaving);
@@ -165,14 +173,21 @@ final class PlugPaths {
     if (length == 1) {
       return single(path[0]);
     }
-    if (length == PULL_BOTH && isAfterSetUp(path[0]) && isAfterSetUp(path[1])) {
-      return PULL_BOTH * Weights.CHANGEOVER;
+    if (length == 2 && isAfterSetUp(path[0]) && isAfterSetUp(path[1])) {
+      return (price(path[0]) + price(path[1]) - prices.stay(joint[1])) * Weights.CHANGEOVER;
     }
     open(path[0]);
     for (int i = 1; i < length; i++) {
-      extend(path[i - 1], path[i]);
+      extend(i);
     }
     return Math.min(least(apart, path[length - 1]), least(paired, path[length - 1]));
+  }
+
+  private int price(int event) {
+    int use = useOf(event);
+    return isAddition(event)
+        ? prices.add(cords.sourceOf[use], cords.sinkOf[use])
+        : prices.remove(cords.sourceOf[use], cords.sinkOf[use]);
   }
 
   private boolean isAfterSetUp(int event) {
@@ -180,12 +195,12 @@ final class PlugPaths {
   }
 
   private long single(int event) {
-    return PULL_BOTH * Math.min(weights.at(earliest(event)), weights.at(latest(event)));
+    return price(event) * Math.min(weights.at(earliest(event)), weights.at(latest(event)));
   }
 
   private void open(int event) {
     for (int t = earliest(event); t <= latest(event); t++) {
-      apart[t] = PULL_BOTH * weights.at(t);
+      apart[t] = price(event) * weights.at(t);
       paired[t] = NEVER;
     }
   }
@@ -198,7 +213,11 @@ final class PlugPaths {
     return least;
   }
 
-  private void extend(int before, int event) {
+  private void extend(int i) {
+    int before = path[i - 1];
+    int event = path[i];
+    int price = price(event);
+    int saved = prices.stay(joint[i]);
     int from = earliest(before);
     int to = latest(before);
     int low = earliest(event);
@@ -212,8 +231,8 @@ final class PlugPaths {
         best = Math.min(best, Math.min(apart[scan], paired[scan]));
         scan += later ? 1 : -1;
       }
-      nextApart[t] = best >= NEVER ? NEVER : best + PULL_BOTH * weights.at(t);
-      nextPaired[t] = from <= t && t <= to ? apart[t] : NEVER;
+      nextApart[t] = best >= NEVER ? NEVER : best + price * weights.at(t);
+      nextPaired[t] = from <= t && t <= to ? apart[t] + (price - saved) * weights.at(t) : NEVER;
     }
     swap();
   }
@@ -236,7 +255,7 @@ final class PlugPaths {
       for (int seam = 0; seam <= 1; seam++) {
         openAt(first, start, seam == 1);
         for (int i = 1; i < length; i++) {
-          extend(path[i - 1], path[i]);
+          extend(i);
         }
         least = Math.min(least, close(last, start, seam == 1));
       }
@@ -250,9 +269,9 @@ final class PlugPaths {
       paired[t] = NEVER;
     }
     if (seam) {
-      paired[start] = 0;
+      paired[start] = (price(event) - prices.stay(joint[0])) * weights.at(start);
     } else {
-      apart[start] = PULL_BOTH * weights.at(start);
+      apart[start] = price(event) * weights.at(start);
     }
   }
 

@@ -19,21 +19,21 @@ final class PlugSchedule {
   private final CordLedger cords;
   private final PlugPaths paths;
 
-  private PlugSchedule(CordLedger cords, Weights weights) {
+  private PlugSchedule(CordLedger cords, Problem problem) {
     this.cords = cords;
     int events = 2 * cords.columnOf.length;
     time = new int[events];
     partner = new int[events];
-    paths = new PlugPaths(cords, weights);
+    paths = new PlugPaths(cords, problem);
   }
 
   /**
    * Settles all times. Where two cords would feed one idle multiple, the first is pulled as early
    * as it may be, even at the price of a pair.
    */
-  static PlugSchedule of(CordLedger cords, RigIndex rig, Weights weights) {
-    PlugSchedule schedule = new PlugSchedule(cords, weights);
-    Feeds feeds = new Feeds(cords, rig);
+  static PlugSchedule of(CordLedger cords, Problem problem) {
+    PlugSchedule schedule = new PlugSchedule(cords, problem);
+    Feeds feeds = new Feeds(cords, problem.rig);
     boolean[] early = new boolean[schedule.time.length];
     do {
       schedule.settleAll(early);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /** One planning problem as numbers: the rig, the shapes of every song, and the start state. */
 final class Problem {
@@ -17,6 +18,7 @@ final class Problem {
   final Start start;
   final RigIndex rig;
   final Weights weights;
+  final Prices prices;
   final boolean parking;
 
   /** The ways each song can be laid out; the first song is song 0. */
@@ -31,10 +33,16 @@ final class Problem {
   /** The length a cord between two modules needs, or {@link #TOO_FAR}. */
   final int[][] lengthNeeded;
 
+  /** Moves are counted. */
   Problem(PlayableSet set, Start start) {
+    this(set, start, Prices::counted);
+  }
+
+  Problem(PlayableSet set, Start start, Function<RigIndex, Prices> pricing) {
     this.set = set;
     this.start = start;
     rig = new RigIndex(set.setList().rig());
+    prices = pricing.apply(rig);
     weights = Weights.of(start);
     parking = set.setList().parking();
     Chains chains = new Chains(rig);
@@ -58,6 +66,7 @@ final class Problem {
 
   /** The songs {@code from} to {@code to} (exclusive) alone; the first of them starts for free. */
   private Problem(Problem whole, int from, int to) {
+    prices = whole.prices;
     set = whole.set;
     rig = whole.rig;
     parking = whole.parking;

@@ -5,16 +5,22 @@ public sealed interface Result {
   /**
    * A plan, with what is known about better ones.
    *
+   * @param aim what it was to have least of
    * @param lowerBound no plan has fewer moves in its changeovers
    * @param setUpLowerBound no plan with that few moves has fewer in its set-up
    * @param stopped why the search ended
    */
   record Planned(
-      Plan plan, int lowerBound, int setUpLowerBound, Stopped stopped, double searchSeconds)
+      Aim aim,
+      Plan plan,
+      int lowerBound,
+      int setUpLowerBound,
+      Stopped stopped,
+      double searchSeconds)
       implements Result {
-    /** Whether fewer moves in the changeovers are impossible. */
+    /** Whether fewer moves were aimed at, and are impossible. */
     public boolean proven() {
-      return lowerBound == plan.moves();
+      return aim == Aim.FEWEST && lowerBound == plan.moves();
     }
 
     /** Whether, besides, fewer moves in the set-up are impossible. */

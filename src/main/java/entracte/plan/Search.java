@@ -17,6 +17,7 @@ final class Search {
   private static final long TIGHT_STEPS_PER_SONG = 6_000;
   private static final long PROOF_STEPS = 20_000;
   private static final int LONGER_EACH_ROUND = 2;
+  private static final double GENTLE = 0.25;
   private static final int SMALL_SET = 5;
   private static final int ROUNDS_OF_SMALL_SET = 6;
   private static final int MIDDLE_SET = 15;
@@ -25,7 +26,10 @@ final class Search {
   private final Options options;
   private final long begun;
   private final Finish finish;
-  private final Casting first;
+
+  /** The problem with moves counted, whatever the aim: bounds are bounds on moves. */
+  private final Problem toBound;
+
   private Stock stock = Stock.LOOSE;
   private Optional<Plan> best = Optional.empty();
   private Casting bestCasting;
@@ -36,15 +40,16 @@ final class Search {
     this.problem = problem;
     this.options = options;
     this.begun = begun;
-    this.first = first;
     finish = new Finish(problem);
-    bestCasting = first;
+    bestCasting =
+        options.near().map(plan -> new KnownCasting(problem).from(plan, first)).orElse(first);
+    toBound = options.aim() == Aim.FASTEST ? new Problem(problem.set, options.start()) : problem;
     setUpBound = SetUpBound.of(problem);
   }
 
   Result run() {
     try (Workers workers = new Workers()) {
-      Bounds bounds = new Bounds(problem, workers, this::mustStop);
+      Bounds bounds = new Bounds(toBound, workers, this::mustStop);
       int round = 0;
       for (; round < rounds() && !isProven() && !mustStop(); round++) {
         long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
@@ -53,7 +58,9 @@ final class Search {
         if (best.isPresent() && !mustStop()) {
           bounds.improve(round + 3, PROOF_STEPS * longer, best.get().moves());
           bound = Math.max(bound, bounds.whole());
-          bounds.found().ifPresent(this::keepIfBetter);
+          if (toBound == problem) {
+            bounds.found().ifPresent(this::keepIfBetter);
+          }
           tell();
         }
       }
@@ -76,7 +83,7 @@ final class Search {
   }
 
   private Result planned(Plan plan) {
-    return new Result.Planned(plan, bound, setUpBound, stopped(), seconds());
+    return new Result.Planned(options.aim(), plan, bound, setUpBound, stopped(), seconds());
   }
 
   private Result.Stopped stopped() {
@@ -108,11 +115,16 @@ final class Search {
                         () -> {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
-                          annealer.anneal(steps, 1, this::mustStop);
+                          annealer.anneal(steps, heat(i), this::mustStop);
                           return annealer;
                         })
             .toList();
     return workers.all(tasks);
+  }
+
+  /** A known plan is first looked at closely by one, and forgotten by the others. */
+  private double heat(int seed) {
+    return options.near().isPresent() && seed == 0 ? GENTLE : 1;
   }
 
   private void keepBest(List<Annealer> annealers) {
@@ -131,14 +143,17 @@ final class Search {
     }
   }
 
-  private static boolean isBetter(Plan plan, Plan other) {
+  private boolean isBetter(Plan plan, Plan other) {
+    if (options.aim() == Aim.FASTEST) {
+      return plan.seconds(options.tempo()) < other.seconds(options.tempo());
+    }
     return plan.moves() != other.moves()
         ? plan.moves() < other.moves()
         : plan.setUpMoves() < other.setUpMoves();
   }
 
   private boolean isProven() {
-    return best.filter(plan -> plan.moves() == bound).isPresent();
+    return options.aim() == Aim.FEWEST && best.filter(plan -> plan.moves() == bound).isPresent();
   }
 
   private void tell() {

@@ -9,6 +9,31 @@ import entracte.rig.Socket;
  * way to that place. Every answer is positive and finite, and the same whenever it is asked.
  */
 public interface Tempo {
+  /** A second for every move. */
+  static Tempo steady() {
+    return new Tempo() {
+      @Override
+      public double pull(Socket at) {
+        return 1;
+      }
+
+      @Override
+      public double plug(Socket at) {
+        return 1;
+      }
+
+      @Override
+      public double turn(Control knob) {
+        return 1;
+      }
+
+      @Override
+      public double flip(Control toggle) {
+        return 1;
+      }
+    };
+  }
+
   /** Seconds to pull one plug out of a jack. */
   double pull(Socket at);
 

@@ -14,6 +14,11 @@ public record Cord(Socket source, Socket sink) {
     return source.equals(socket) || sink.equals(socket);
   }
 
+  /** The jack at the end that is not in {@code socket}. */
+  public Socket otherThan(Socket socket) {
+    return source.equals(socket) ? sink : source;
+  }
+
   @Override
   public String toString() {
     return source + " to " + sink;

@@ -18,7 +18,7 @@ class PlanJsonTest {
 
   private static Map<?, ?> read() {
     Result.Planned planned =
-        new Result.Planned(KitchenDances.plan(), 14, 13, Result.Stopped.TIME, 0.40049);
+        new Result.Planned(Aim.FEWEST, KitchenDances.plan(), 14, 13, Result.Stopped.TIME, 0.40049);
     CueSheet sheet = CueSheet.of(planned.plan(), Pace.estimated());
     return (Map<?, ?>) StrictJson.read(Json.write(PlanJson.of(planned, sheet, Aim.FEWEST)));
   }

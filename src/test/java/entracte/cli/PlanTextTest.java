@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import entracte.cue.CueSheet;
 import entracte.cue.KitchenDances;
 import entracte.cue.Pace;
+import entracte.plan.Aim;
 import entracte.plan.Plan;
 import entracte.plan.Result;
 import entracte.plan.Result.Stopped;
@@ -118,7 +119,7 @@ class PlanTextTest {
   }
 
   private static Result.Planned planned(int bound, int setUpBound, Stopped stopped) {
-    return new Result.Planned(PLAN, bound, setUpBound, stopped, 0.4);
+    return new Result.Planned(Aim.FEWEST, PLAN, bound, setUpBound, stopped, 0.4);
   }
 
   private static String text(List<String> lines) {
