@@ -12,7 +12,7 @@ package entracte.plan;
  * times and pairs is found by dynamic programming over (time, paired with the event before). A
  * removal must not come after the addition of the next cord in its jack; where the windows do not
  * meet this holds by itself. Taking pairs without regard to that order would count too few moves:
- * see {@code PrecedenceTest}.
+ * see {@code PlannerOnKnownSetsTest}.
  *
  * <p>Time: O(events times the width of their windows).
  */
