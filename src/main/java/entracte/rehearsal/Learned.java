@@ -84,6 +84,11 @@ public final class Learned implements Pace {
     return new AverageTempo(rig, model, player);
   }
 
+  /** How many runs, of whatever changeover, all this comes from. */
+  int timedRuns() {
+    return histories.size();
+  }
+
   List<Run> history(List<Step> steps) {
     return histories.of(Mark.of(steps));
   }

@@ -1,0 +1,57 @@
+package entracte.rehearsal;
+
+import entracte.cue.Cue;
+import entracte.cue.TimeText;
+import java.util.Locale;
+
+/** What is said before and after a timed run. */
+final class RunWords {
+  private RunWords() {}
+
+  /** {@code To 3 Late Bus: 10 moves, about 60 s of a gap of 40 s; odds 12 %.} */
+  static String announce(Cue cue, Outlook outlook) {
+    String head =
+        "To "
+            + cue.number()
+            + " "
+            + cue.song()
+            + ": "
+            + Summary.moves(cue.moves())
+            + ", about "
+            + TimeText.of(outlook.typical(1));
+    if (cue.setUp() || cue.gapSeconds().isEmpty()) {
+      return head + ".";
+    }
+    double gap = cue.gapSeconds().getAsDouble();
+    String odds = Odds.text(outlook.odds(gap, 1));
+    return head + " of a gap of " + TimeText.of(gap) + "; odds " + odds + ".";
+  }
+
+  /** {@code 41.2 s, 1 slip; 4 s to spare.} */
+  static String result(Cue cue, Run run) {
+    String took = String.format(Locale.ROOT, "%.1f s", run.seconds()) + slips(run.slips());
+    if (cue.setUp() || cue.gapSeconds().isEmpty()) {
+      return took + ".";
+    }
+    double spare = cue.gapSeconds().getAsDouble() - run.seconds();
+    return took + "; " + TimeText.of(Math.abs(spare)) + (spare >= 0 ? " to spare." : " too long.");
+  }
+
+  /** {@code , 2 slips}; nothing if there were none. */
+  static String slips(int slips) {
+    return switch (slips) {
+      case 0 -> "";
+      case 1 -> ", 1 slip";
+      default -> ", " + slips + " slips";
+    };
+  }
+
+  /** {@code Odds of the gap next time: 62 % (34 % before).} */
+  static String odds(double now, double before) {
+    return "Odds of the gap next time: "
+        + Odds.text(now)
+        + " ("
+        + Odds.text(before)
+        + " before).";
+  }
+}

@@ -1,0 +1,209 @@
+package entracte.rehearsal;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.TimeText;
+import entracte.plan.Plan;
+import entracte.rehearsal.Law.Family;
+import entracte.setlist.Slot;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where a rehearsal has got to, as plain lines: each changeover, the whole set, what comes next. */
+public final class Summary {
+  /** Below so many runs a curve tells nothing of its law. */
+  private static final int FEWEST_FOR_A_LAW = 4;
+
+  private static final double EVEN = 0.5;
+
+  private final Plan plan;
+  private final CueSheet sheet;
+  private final Learned learned;
+  private final Instant since;
+  private final int width;
+  private final List<String> lines = new ArrayList<>();
+
+  private Summary(Plan plan, CueSheet sheet, Learned learned, Instant since, int width) {
+    this.plan = plan;
+    this.sheet = sheet;
+    this.learned = learned;
+    this.since = since;
+    this.width = width;
+  }
+
+  /**
+   * The summary, in lines that may be filled to a width.
+   *
+   * @param since when this rehearsal began: odds are told for then and for now
+   * @param width for the plots
+   */
+  public static List<String> lines(
+      Plan plan, CueSheet sheet, Learned learned, Instant since, int width) {
+    Summary summary = new Summary(plan, sheet, learned, since, width);
+    summary.lines.add(sheet.set() + ". " + learned.origin());
+    Ranking.standings(sheet, learned).forEach(summary::changeover);
+    summary.wholeSet();
+    return List.copyOf(summary.lines);
+  }
+
+  private void changeover(Standing standing) {
+    Cue cue = standing.cue();
+    List<Run> runs = learned.history(cue.steps());
+    lines.add("");
+    lines.add(head(cue));
+    lines.addAll(Plot.lines(runs, cue.gapSeconds(), width));
+    lines.add("  " + times(standing, runs));
+    standing.odds().ifPresent(odds -> lines.add("  " + odds(standing, odds, runs)));
+    if (runs.size() >= FEWEST_FOR_A_LAW) {
+      lines.add("  " + law(standing.outlook()));
+    }
+  }
+
+  private static String head(Cue cue) {
+    String gap =
+        cue.gapSeconds().isEmpty() ? "" : ", gap " + TimeText.of(cue.gapSeconds().getAsDouble());
+    return "To " + cue.number() + " " + cue.song() + ": " + moves(cue.moves()) + gap;
+  }
+
+  static String moves(int moves) {
+    return moves == 1 ? "1 move" : moves + " moves";
+  }
+
+  private static String times(Standing standing, List<Run> runs) {
+    Outlook outlook = standing.outlook();
+    String next =
+        "next about "
+            + TimeText.of(outlook.typical(1))
+            + ", four times in five from "
+            + TimeText.of(outlook.below(0.1, 1))
+            + " to "
+            + TimeText.of(outlook.below(0.9, 1));
+    if (runs.isEmpty()) {
+      return "Not timed yet; " + next + ".";
+    }
+    double best = runs.stream().mapToDouble(Run::seconds).min().orElseThrow();
+    int slips = runs.stream().mapToInt(Run::slips).sum();
+    return (runs.size() == 1 ? "1 run" : runs.size() + " runs")
+        + ", last "
+        + TimeText.of(runs.get(runs.size() - 1).seconds())
+        + ", best "
+        + TimeText.of(best)
+        + RunWords.slips(slips)
+        + "; "
+        + next
+        + ".";
+  }
+
+  private String odds(Standing standing, double now, List<Run> runs) {
+    double gap = standing.cue().gapSeconds().orElseThrow();
+    int earlier = (int) runs.stream().filter(run -> run.when().isBefore(since)).count();
+    double before = learned.outlook(standing.cue().steps(), earlier).odds(gap, 1);
+    String was = earlier == runs.size() ? "" : " (" + Odds.text(before) + " before)";
+    return "Odds of making the gap: " + Odds.text(now) + was + ". " + needed(standing, now);
+  }
+
+  private static String needed(Standing standing, double now) {
+    String safe = Odds.text(Standing.SAFE);
+    if (now >= Standing.SAFE) {
+      return "Safe: " + safe + " or more.";
+    }
+    Needed needed = standing.needed();
+    if (needed.chance() < EVEN) {
+      return "Practice alone hardly gets it to " + safe + ": plan it otherwise.";
+    }
+    String many = needed.many() >= Needed.MOST ? Needed.MOST + " or more" : "" + needed.many();
+    return "For "
+        + safe
+        + " some "
+        + Math.max(1, needed.likely())
+        + " more runs, perhaps "
+        + Math.max(1, needed.few())
+        + " to "
+        + many
+        + ".";
+  }
+
+  private static String law(Outlook outlook) {
+    double exponential = outlook.favours(Family.EXPONENTIAL);
+    boolean leading = exponential > EVEN;
+    return "The times fall more like "
+        + (leading ? "an exponential law" : "a power law")
+        + " than "
+        + (leading ? "a power law" : "an exponential one")
+        + ", odds "
+        + Odds.text(leading ? exponential : 1 - exponential)
+        + ".";
+  }
+
+  private void wholeSet() {
+    lines.add("");
+    double all =
+        Ranking.standings(sheet, learned).stream()
+            .mapToDouble(s -> s.odds().orElse(1))
+            .reduce(1, (a, b) -> a * b);
+    lines.add("Odds of making every gap: " + Odds.text(all) + ".");
+    lines.addAll(length());
+    Ranking.byGain(sheet, learned).stream()
+        .findFirst()
+        .ifPresent(best -> lines.add("Practise next: " + next(best)));
+  }
+
+  private static String next(Standing best) {
+    String gain =
+        best.overSaved() * 10 >= 1
+            ? "one more run saves some " + tenths(best.overSaved()) + " s over its gap."
+            : "one more run saves some " + tenths(best.secondsSaved()) + " s.";
+    return "the way to " + best.cue().number() + " " + best.cue().song() + "; " + gain;
+  }
+
+  private static String tenths(double seconds) {
+    return String.format(java.util.Locale.ROOT, "%.1f", Math.max(0, seconds));
+  }
+
+  private List<String> length() {
+    SetLength length = new SetLength(plan, sheet, learned);
+    List<String> told = new ArrayList<>();
+    String about =
+        "The set takes about "
+            + TimeText.of(length.typical())
+            + ", four times in five from "
+            + TimeText.of(length.low())
+            + " to "
+            + TimeText.of(length.high());
+    Slot slot = plan.setList().slot();
+    if (slot.seconds().isEmpty()) {
+      told.add(about + ".");
+    } else {
+      double room = slot.seconds().getAsDouble() - slot.reserveSeconds();
+      told.add(about + "; odds of ending in " + room(slot) + ": " + room(length, room) + ".");
+      length.drops(room).stream()
+          .findFirst()
+          .ifPresent(
+              drop ->
+                  told.add(
+                      "If it runs late, leave out "
+                          + drop.number()
+                          + " "
+                          + drop.song()
+                          + " first: that saves "
+                          + TimeText.of(drop.savedSeconds())
+                          + "."));
+    }
+    if (!length.untimed().isEmpty()) {
+      told.add("Counted as nothing, for want of a length: " + String.join(", ", length.untimed()));
+    }
+    return told;
+  }
+
+  private static String room(SetLength length, double room) {
+    return Odds.text(length.odds(room));
+  }
+
+  private static String room(Slot slot) {
+    String whole = "its slot of " + TimeText.of(slot.seconds().getAsDouble());
+    return slot.reserveSeconds() == 0
+        ? whole
+        : whole + " with " + TimeText.of(slot.reserveSeconds()) + " to spare";
+  }
+}

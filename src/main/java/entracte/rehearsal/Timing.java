@@ -1,0 +1,57 @@
+package entracte.rehearsal;
+
+import entracte.cue.Step;
+import java.util.List;
+import java.util.Optional;
+
+/** The lines that pass while the clock runs. */
+final class Timing {
+  private final Dialogue dialogue;
+  private final Clock clock;
+  private final List<Step> steps;
+  private final Drill drill;
+
+  Timing(Dialogue dialogue, Clock clock, List<Step> steps, Drill drill) {
+    this.dialogue = dialogue;
+    this.clock = clock;
+    this.steps = steps;
+    this.drill = drill;
+  }
+
+  /** Takes the time; false if the player stopped it before the end. */
+  boolean take(boolean stepByStep) {
+    if (!stepByStep) {
+      steps.forEach(step -> dialogue.say("  " + step.text()));
+    }
+    while (!drill.done()) {
+      String line = stepByStep ? step() : "Enter once all is done, s for a slip, x to stop: ";
+      Optional<String> answer = dialogue.ask(line);
+      long now = clock.nanos().getAsLong();
+      if (answer.isEmpty() || answer.get().equals("x")) {
+        return false;
+      }
+      hear(answer.get(), now, stepByStep);
+    }
+    return true;
+  }
+
+  private void hear(String answer, long now, boolean stepByStep) {
+    switch (answer) {
+      case "" -> {
+        if (stepByStep) {
+          drill.press(now);
+        } else {
+          drill.pressForAll(now);
+        }
+      }
+      case "s" -> drill.slip();
+      case "u" -> drill.back();
+      default -> dialogue.say("Enter: done. s: a slip. u: one step back. x: stop.");
+    }
+  }
+
+  private String step() {
+    String count = drill.at() + 1 + "/" + steps.size();
+    return String.format("%7s  %s ", count, steps.get(drill.at()).text());
+  }
+}
