@@ -8,6 +8,6 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
-    System.exit(new Program(Streams.real(), Planner::plan).run(args));
+    System.exit(new Program(Streams.real(), Planner::plan, Hearing.real()).run(args));
   }
 }

@@ -1,7 +1,6 @@
 package entracte.cli;
 
 import entracte.cue.CueSheet;
-import entracte.cue.Pace;
 import entracte.plan.Result;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,7 +43,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Result.Planned planned = new Search(streams, planning).plan(set, search);
-    CueSheet sheet = CueSheet.of(planned.plan(), Pace.estimated());
+    CueSheet sheet = Player.words(planned.plan(), set.path());
     if (json) {
       streams.text(Json.write(PlanJson.of(planned, sheet, search.aim())));
     } else if (set.quiet()) {

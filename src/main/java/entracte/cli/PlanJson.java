@@ -41,6 +41,7 @@ final class PlanJson {
     json.put("setUpProven", planned.setUpProven());
     json.put("stopped", planned.stopped().name().toLowerCase(Locale.ROOT));
     json.put("searchSeconds", Math.round(planned.searchSeconds() * MILLISECONDS) / MILLISECONDS);
+    json.put("aboutTimes", sheet.aboutTimes());
     Map<String, String> jumpers = new TreeMap<>();
     plan.jumpers().forEach((jumper, position) -> jumpers.put(jumper.toString(), position));
     json.put("jumpers", jumpers);
@@ -115,6 +116,7 @@ final class PlanJson {
     json.put("turns", changeover.turns());
     json.put("flips", changeover.flips());
     json.put("seconds", cue.seconds());
+    json.put("runs", cue.runs());
     cue.gapSeconds().ifPresent(gap -> json.put("gapSeconds", gap));
     json.put("steps", cue.steps().stream().map(PlanJson::step).toList());
     json.put("check", cue.lookAt());

@@ -4,15 +4,18 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
 /**
- * The whole program, given its streams and its planner: takes what was typed, gives an exit code.
+ * The whole program, given its streams, its planner and what it hears: takes what was typed, gives
+ * an exit code.
  */
 final class Program {
   private final Streams streams;
   private final Planning planning;
+  private final Hearing hearing;
 
-  Program(Streams streams, Planning planning) {
+  Program(Streams streams, Planning planning, Hearing hearing) {
     this.streams = streams;
     this.planning = planning;
+    this.hearing = hearing;
   }
 
   int run(String... args) {
@@ -37,7 +40,8 @@ final class Program {
             .addSubcommand(new CheckCommand(streams))
             .addSubcommand(new PortsCommand(streams))
             .addSubcommand(new PlanCommand(streams, planning))
-            .addSubcommand(new SheetCommand(streams, planning));
+            .addSubcommand(new SheetCommand(streams, planning))
+            .addSubcommand(new RehearseCommand(streams, planning, hearing));
     return line.setExpandAtFiles(false)
         .setOut(streams.out())
         .setErr(streams.err())

@@ -60,6 +60,10 @@ final class SearchOptions {
     return seconds == null ? Options.DEFAULT_SECONDS : seconds;
   }
 
+  long seed() {
+    return seed;
+  }
+
   Optional<Path> from() {
     return Optional.ofNullable(from);
   }

@@ -1,7 +1,7 @@
 package entracte.cli;
 
-import entracte.cue.Pace;
 import entracte.cue.Paperwork;
+import entracte.plan.Plan;
 import entracte.print.Sheets;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -65,8 +65,8 @@ final class SheetCommand implements Callable<Integer> {
               throw Stop.wrongUsage(why, "Come nearer with --distance, or take larger paper.");
             });
     SheetFile.demandFree(file);
-    Paperwork papers =
-        Paperwork.of(new Search(streams, planning).plan(set, search).plan(), Pace.estimated());
+    Plan plan = new Search(streams, planning).plan(set, search).plan();
+    Paperwork papers = Paperwork.of(plan, Player.learned(plan, set.path()));
     String wrote = write(end, papers, options);
     if (!set.quiet()) {
       streams.line(wrote);

@@ -5,6 +5,9 @@ import entracte.cue.Step;
 import entracte.plan.Tempo;
 import entracte.rig.Rig;
 import java.io.IOException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,6 +43,15 @@ public final class Learned implements Pace {
    */
   public static Learned from(Rig rig, RunLog log) throws IOException {
     return from(rig, log.read().runs());
+  }
+
+  /** The beginning of the last day, in UTC, on which a run was timed; long ago if none was. */
+  public Instant lastDay() {
+    return histories.all().stream()
+        .flatMap(List::stream)
+        .map(run -> run.when().truncatedTo(ChronoUnit.DAYS))
+        .max(Comparator.naturalOrder())
+        .orElse(Instant.EPOCH);
   }
 
   TimeModel model() {

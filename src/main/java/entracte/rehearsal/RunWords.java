@@ -48,10 +48,6 @@ final class RunWords {
 
   /** {@code Odds of the gap next time: 62 % (34 % before).} */
   static String odds(double now, double before) {
-    return "Odds of the gap next time: "
-        + Odds.text(now)
-        + " ("
-        + Odds.text(before)
-        + " before).";
+    return "Odds of the gap next time: " + Odds.text(now) + " (" + Odds.text(before) + " before).";
   }
 }

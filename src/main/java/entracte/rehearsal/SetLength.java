@@ -126,9 +126,7 @@ final class SetLength {
     for (int song = 0; song < set.songs().size(); song++) {
       Cue cue = sheet.cues().get(song);
       List<Outlook.Chance> spread =
-          cue.setUp()
-              ? List.of(new Outlook.Chance(0, 1))
-              : learned.outlook(cue.steps()).spread(1);
+          cue.setUp() ? List.of(new Outlook.Chance(0, 1)) : learned.outlook(cue.steps()).spread(1);
       double talk = cue.setUp() ? 0 : talk(song);
       for (int i = 0; i < DRAWS; i++) {
         double off = 1 + SONG_SCATTER * random.nextGaussian();

@@ -10,7 +10,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where a rehearsal has got to, as plain lines: each changeover, the whole set, what comes next. */
+/**
+ * Where a rehearsal has got to, as plain lines: each changeover, the whole set, what comes next.
+ */
 public final class Summary {
   /** Below so many runs a curve tells nothing of its law. */
   private static final int FEWEST_FOR_A_LAW = 4;

@@ -18,7 +18,8 @@ import java.util.Optional;
  * <p>Each step is taken apart into motions: read the line, reach over the true distance from where
  * the hand was, grasp, pull, carry, plug, turn by the angle, press. Their times are those of {@link
  * Mtm}; what no motion table holds (reading, tuning, light and nerves) is guessed, and stands in
- * the rig's {@code hands} for the player to change. Everything is multiplied by {@code light}.
+ * the rig's {@code hands} for the player to change. Everything but tuning, for which ears need no
+ * light, is multiplied by {@code light}. The lines about the main level are known by heart.
  */
 public final class TimeModel {
   /** How far a hand reaches when nobody knows where it was. An estimate. */
@@ -82,11 +83,16 @@ public final class TimeModel {
       case PLUG -> tmu.put(Work.PLUG, plug(step));
       case SWITCH -> tmu.put(Work.SWITCH, flip(reach, step.size()));
       case TURN -> tmu.put(Work.TURN, turn(reach, step.size()));
-      case TUNE -> tmu.put(Work.TUNE, tune(reach, step.size()));
+      case TUNE -> tmu.put(Work.TURN, Mtm.over(Way.REACH_B, reach) + Mtm.GRASP);
     }
     Map<Work, Double> seconds = new EnumMap<>(Work.class);
     tmu.forEach((work, each) -> seconds.put(work, Mtm.seconds(each) * hands.light()));
-    seconds.put(Work.READ, readSeconds());
+    if (step.verb() == Verb.TUNE) {
+      seconds.put(Work.TUNE, hands.tuneSeconds() * difficulty(step.size()));
+    }
+    if (!tmu.containsKey(Work.LEVEL)) {
+      seconds.put(Work.READ, readSeconds());
+    }
     return new Makeup(seconds);
   }
 
@@ -155,11 +161,6 @@ public final class TimeModel {
         Mtm.over(Way.REACH_A, SOME_WAY_CM) + Mtm.GRASP + Mtm.turn(LEVEL_DEGREES) + Mtm.RELEASE;
     boolean slowly = step.verb() == Verb.RAISE;
     return slowly ? tmu + SLOWLY_SECONDS / Mtm.SECONDS_PER_TMU : tmu;
-  }
-
-  private double tune(double reachCm, double semitones) {
-    double seconds = hands.tuneSeconds() * difficulty(semitones);
-    return Mtm.over(Way.REACH_B, reachCm) + Mtm.GRASP + seconds / Mtm.SECONDS_PER_TMU;
   }
 
   /**

@@ -32,8 +32,8 @@ public final class TimedMoves {
   public record Imported(int runs, int leftOver) {}
 
   /**
-   * Reads lines of {@code changeover, move, seconds}; empty lines and those that begin with
-   * {@code #} are passed over.
+   * Reads lines of {@code changeover, move, seconds}; empty lines and those that begin with {@code
+   * #} are passed over.
    *
    * @throws IllegalArgumentException with a message for the musician if a line is something else
    */
@@ -77,8 +77,8 @@ public final class TimedMoves {
    * @param when the time to write down for the first of them; each next one is a moment later
    * @throws IOException if the log cannot be written
    */
-  public static Imported into(
-      RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Instant when) throws IOException {
+  public static Imported into(RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Instant when)
+      throws IOException {
     int runs = 0;
     int used = 0;
     int at = 0;

@@ -4,7 +4,7 @@ package entracte.rig;
  * What is assumed of the player's hands before anything was rehearsed. Timed runs replace it bit by
  * bit.
  *
- * @param light what dim light and nerves make of every time: 1 in a bright room, alone
+ * @param light what dim light and nerves make of every time but tuning: 1 in a bright room, alone
  * @param readSeconds to read a line and know what it wants
  * @param tuneSeconds to tune one module in unison or octaves; other intervals take longer
  * @param bagCm the way from the case to the bag of cords
@@ -26,7 +26,7 @@ public record Hands(
   }
 
   /** Estimates; no source was found that measured players. */
-  private static final Hands USUAL = new Hands(1.25, 1.2, 10, 60, 300, Fit.CLOSE);
+  private static final Hands USUAL = new Hands(1.25, 1.2, 8, 60, 300, Fit.CLOSE);
 
   public Hands {
     for (double each : new double[] {light, readSeconds, tuneSeconds, bagCm, sweepDegrees}) {

@@ -1,14 +1,20 @@
 package entracte.cli;
 
 import entracte.plan.Planner;
+import entracte.rehearsal.Clock;
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.concurrent.atomic.AtomicLong;
 
 /** Types commands and reads what comes back, as one who sits at no terminal. */
 final class Typist {
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private final Planning planning;
+  private String lines = "";
 
   Typist() {
     this(Planner::plan);
@@ -22,7 +28,24 @@ final class Typist {
   int type(String... words) {
     out.reset();
     err.reset();
-    return new Program(new Streams(out, err, false, false), planning).run(words);
+    return new Program(new Streams(out, err, false, false), planning, hearing()).run(words);
+  }
+
+  /** What the next command will hear. */
+  Typist hearing(String newLines) {
+    lines = newLines;
+    return this;
+  }
+
+  /** Every look at the clock finds it one second on. */
+  private Hearing hearing() {
+    AtomicLong seconds = new AtomicLong();
+    Instant begin = Instant.parse("2026-03-01T19:00:00Z");
+    return new Hearing(
+        new BufferedReader(new StringReader(lines)),
+        new Clock(
+            () -> begin.plusSeconds(seconds.incrementAndGet()),
+            () -> 1_000_000_000L * seconds.incrementAndGet()));
   }
 
   String out() {

@@ -1,0 +1,34 @@
+package entracte.cli;
+
+import entracte.cue.CueSheet;
+import entracte.plan.Plan;
+import entracte.rehearsal.Learned;
+import entracte.rehearsal.RunLog;
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** The player of a set, as its rehearsal log tells. */
+final class Player {
+  private Player() {}
+
+  /** The plan in words and with the player's own seconds. */
+  static CueSheet words(Plan plan, Path set) {
+    return CueSheet.of(plan, learned(plan, set));
+  }
+
+  /** What is known of the player; a log that cannot be read stops the command. */
+  static Learned learned(Plan plan, Path set) {
+    RunLog log = RunLog.beside(set);
+    try {
+      return Learned.from(plan.setList().rig(), log);
+    } catch (IOException e) {
+      throw trouble(log, e);
+    }
+  }
+
+  static Stop trouble(RunLog log, IOException e) {
+    return Stop.trouble(
+        "the rehearsal log cannot be used: " + e.getMessage(),
+        "Look at " + log.file() + "; if it is in the way, move it aside.");
+  }
+}

@@ -1,0 +1,94 @@
+package entracte.rehearsal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.KitchenDances;
+import entracte.cue.Pace;
+import entracte.plan.Plan;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SummaryTest {
+  private static final Plan PLAN = KitchenDances.plan();
+  private static final Instant BEGIN = Instant.parse("2026-03-01T19:00:00Z");
+
+  private static List<String> lines(double... toKettles) {
+    Cue cue = CueSheet.of(PLAN, Pace.estimated()).cues().get(1);
+    Makeup makeup = Makeup.sum(new TimeModel(PLAN.setList().rig()).makeup(cue.steps()));
+    List<Run> runs = new ArrayList<>();
+    for (double each : toKettles) {
+      runs.add(
+          new Run(
+              BEGIN.plusSeconds(60L * runs.size()),
+              Run.Where.REHEARSAL,
+              cue.song(),
+              Mark.of(cue.steps()),
+              each,
+              runs.isEmpty() ? 1 : 0,
+              makeup,
+              List.of()));
+    }
+    Learned learned = Learned.from(PLAN.setList().rig(), runs);
+    CueSheet sheet = CueSheet.of(PLAN, learned);
+    return Summary.lines(PLAN, sheet, learned, BEGIN.plusSeconds(150), 80);
+  }
+
+  @Test
+  void aChangeoverThatWasRehearsedIsShownWithItsTimesAndOdds() {
+    List<String> lines = lines(44, 38, 35, 31, 29);
+    assertEquals("Kitchen Dances. Times are learned from 5 timed runs.", lines.get(0));
+    int from = lines.indexOf("To 2 Two Kettles: 6 moves, gap 30 s");
+    assertEquals("      44 s | x", lines.get(from + 1));
+    assertEquals(
+        "  5 runs, last 29 s, best 29 s, 1 slip; next about",
+        lines.get(from + 8).replaceFirst("(about) .*", "$1"));
+    assertTrue(
+        lines.get(from + 9).matches("  Odds of making the gap: \\d+ % \\(\\d+ % before\\)\\. .*"),
+        lines.get(from + 9));
+    assertTrue(lines.get(from + 10).startsWith("  The times fall more like "));
+  }
+
+  @Test
+  void oneThatWasNotSaysSo() {
+    List<String> lines = lines();
+    assertEquals("Kitchen Dances. Times are estimates until you have rehearsed.", lines.get(0));
+    int from = lines.indexOf("To 3 Late Bus: 10 moves, gap 40 s");
+    assertTrue(lines.get(from + 1).startsWith("  Not timed yet; next about "));
+  }
+
+  @Test
+  void oneThatIsSafeNeedsNoMoreRuns() {
+    List<String> lines = lines(18, 17, 17, 16, 16, 16, 16, 16);
+    assertTrue(
+        lines.stream().anyMatch(line -> line.endsWith("Safe: 80 % or more.")), lines.toString());
+  }
+
+  @Test
+  void theEndSaysWhatToPractiseNext() {
+    List<String> lines = lines(18, 17, 17, 16, 16, 16, 16, 16);
+    assertTrue(
+        lines.get(lines.size() - 1).startsWith("Practise next: the way to 3 Late Bus; one more"),
+        lines.toString());
+  }
+
+  @Test
+  void songsWithoutALengthAreNamed() {
+    assertTrue(
+        lines()
+            .contains(
+                "Counted as nothing, for want of a length: Plain Morning, Two Kettles, Late Bus"));
+  }
+
+  @Test
+  void oddsAreNeverSurerThanTheyCanBe() {
+    assertEquals("under 1 %", Odds.text(0.001));
+    assertEquals("1 %", Odds.text(0.012));
+    assertEquals("62 %", Odds.text(0.6249));
+    assertEquals("over 99 %", Odds.text(0.9999));
+  }
+}
