@@ -99,7 +99,7 @@ final class Author {
       String cords = song.waiting() == 1 ? "One more cord waits" : song.waiting() + " more wait";
       scribe.text(cords + " unheard in the set; this song does not need them.");
     }
-    CueCards.about(song).forEach(scribe::text);
+    scribe.labelled("The song", CueCards.about(song));
   }
 
   private void ticks(String heading, List<String> items, String verb) {

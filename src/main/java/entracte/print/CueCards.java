@@ -117,11 +117,11 @@ final class CueCards {
   }
 
   private void after(Cue cue) {
-    scribe.labelled("Gear", cue.card().gear());
-    scribe.labelled("Who plays", cue.card().casting());
-    scribe.labelled("Stays parked, unheard", cue.parked());
     scribe.labelled("Before you play, check", cue.lookAt());
-    about(papers.song(cue)).forEach(scribe::text);
+    scribe.labelled("Gear", cue.card().gear());
+    scribe.labelled("Stays parked, unheard", cue.parked());
+    scribe.labelled("Who plays", cue.card().casting());
+    scribe.labelled("The song", about(papers.song(cue)));
     List<Place> places = Place.of(cue);
     if (!places.isEmpty()) {
       scribe.picture(papers.map(), places);
@@ -131,11 +131,11 @@ final class CueCards {
   /** Key, tempo, who starts, length and notes, those that the set gives. */
   static List<String> about(SongSheet song) {
     List<String> lines = new ArrayList<>();
-    song.key().ifPresent(key -> lines.add("Key: " + key));
-    song.tempo().ifPresent(tempo -> lines.add("Tempo: " + tempo));
-    song.starts().ifPresent(starts -> lines.add("Starts: " + starts));
-    song.lengthSeconds().ifPresent(length -> lines.add("Length: " + TimeText.of(length)));
-    song.notes().ifPresent(notes -> lines.add("Notes: " + notes));
+    song.key().ifPresent(key -> lines.add("key " + key));
+    song.tempo().ifPresent(tempo -> lines.add("tempo " + tempo));
+    song.starts().ifPresent(starts -> lines.add("starts: " + starts));
+    song.lengthSeconds().ifPresent(length -> lines.add("length " + TimeText.of(length)));
+    song.notes().ifPresent(notes -> lines.add(notes));
     return lines;
   }
 }

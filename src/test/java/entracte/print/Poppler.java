@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Assumptions;
@@ -81,19 +83,24 @@ final class Poppler {
     return Double.parseDouble(found.group(group));
   }
 
-  /** A page as a grey picture, its first number is 1. */
+  /** A page as a grey picture; the first page is 1. */
   Picture picture(int page, int dotsPerInch) throws IOException {
-    Path root = folder.resolve("page");
+    return picture(page, dotsPerInch, "yes");
+  }
+
+  /** The same with edges that are not softened. */
+  Picture hardPicture(int page, int dotsPerInch) throws IOException {
+    return picture(page, dotsPerInch, "no");
+  }
+
+  private Picture picture(int page, int dotsPerInch, String soft) throws IOException {
+    String root = folder.resolve("page").toString();
+    String dots = Integer.toString(dotsPerInch);
+    String number = Integer.toString(page);
     run(
-        "pdftoppm",
-        "-gray",
-        "-singlefile",
-        "-r",
-        Integer.toString(dotsPerInch),
-        "-f",
-        Integer.toString(page),
-        file.toString(),
-        root.toString());
+        ("pdftoppm -gray -singlefile -r %s -f %s -aa %s -aaVector %s %s %s"
+                .formatted(dots, number, soft, soft, file, root))
+            .split(" "));
     return Picture.read(Files.readAllBytes(folder.resolve("page.pgm")));
   }
 
@@ -109,6 +116,15 @@ final class Poppler {
       int width = Integer.parseInt(parts.group(1));
       int height = Integer.parseInt(parts.group(2));
       return new Picture(width, height, pgm, parts.end());
+    }
+
+    /** Each shade that some dot has. */
+    Set<Integer> greys() {
+      Set<Integer> greys = new TreeSet<>();
+      for (int i = start; i < start + width * height; i++) {
+        greys.add(dots[i] & 0xFF);
+      }
+      return greys;
     }
 
     boolean isDark(int x, int y) {

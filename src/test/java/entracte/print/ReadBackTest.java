@@ -140,12 +140,20 @@ class ReadBackTest {
     assertTrue(pdf.about().contains("Title: " + " ".repeat(10) + title), pdf.about());
   }
 
+  /** Nothing hangs on a colour, or on a grey that red light swallows. */
   @Test
-  void theSheetIsBlackOnWhite() throws IOException {
-    Poppler pdf = read(papers, EnumSet.of(Part.ORDER), Paper.A4, Legibility.usual());
-    Picture picture = pdf.picture(1, 50);
-    assertTrue(!picture.isDark(0, 0) && !picture.isDark(picture.width() - 1, 0));
-    assertTrue(picture.inkRows(0, 0, picture.width(), picture.height()) > 100);
+  void everyDotIsBlackOrWhite() throws IOException {
+    Poppler pdf = read(papers, EnumSet.of(Part.CHANGEOVERS), Paper.A4, Legibility.usual());
+    Picture picture = pdf.hardPicture(1, 60);
+    Set<Integer> greys = picture.greys();
+    assertEquals(Set.of(0, 255), greys);
+  }
+
+  @Test
+  void whatTheFontLacksIsAskedAboutOnPaperAndReported() throws IOException {
+    Sheets.Printed printed = Sheets.pdf(named("Tea 茶"), Sheets.Options.usual());
+    assertEquals(List.of("茶 (U+8336)"), printed.missing());
+    assertTrue(new Poppler(folder, printed.bytes()).text().contains("Tea ?"));
   }
 
   private Paperwork named(String title) {

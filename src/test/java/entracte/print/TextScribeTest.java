@@ -84,13 +84,13 @@ class TextScribeTest {
         [ ]  5 TURN filter 1 cutoff from 4 to 6.5
         [ ]  6 TUNE osc 1 (another pitch cord)
         [ ]  7 RAISE the main level slowly
-        Gear: piano: bank 1/2, program 5, controller 7 at 90.
-        Who plays: osc 1 plays lead; filter 1 plays bright; mix 1 plays blend
-            (low on 2).
-        Stays parked, unheard: lfo 1 out to osc 2 fm.
         Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance
             at 3; osc 1 octave at 8.
-        Key: D minor
+        Gear: piano: bank 1/2, program 5, controller 7 at 90.
+        Stays parked, unheard: lfo 1 out to osc 2 fm.
+        Who plays: osc 1 plays lead; filter 1 plays bright; mix 1 plays blend
+            (low on 2).
+        The song: key D minor; tempo 92; starts: viola, four bars.
         """,
         from("To 2 Two Kettles", 21));
   }
