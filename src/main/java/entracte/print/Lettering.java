@@ -20,6 +20,7 @@ final class Lettering {
   private static final double BASELINE_EM = 0.96;
 
   private static final char MISSING = '?';
+  private static final String CUT = "..";
 
   private final Map<Face, FontFile> fonts = new EnumMap<>(Face.class);
   private final TreeSet<Integer> missing = new TreeSet<>();
@@ -100,6 +101,21 @@ final class Lettering {
   List<String> wrap(String text, Face face, double capital, double width, double indent) {
     double em = em(face, capital);
     return Fill.lines(clean(text), width / em, indent / em, font(face)::width);
+  }
+
+  /** Lines of a name, at the most so many; a longer name ends in two dots. */
+  List<String> name(String text, Face face, double capital, double width, int most) {
+    List<String> lines = wrap(text, face, capital, width, 0);
+    if (lines.size() <= most) {
+      return lines;
+    }
+    List<String> cut = new ArrayList<>(lines.subList(0, most));
+    String last = cut.get(most - 1);
+    while (!last.isEmpty() && width(last + CUT, face, capital) > width) {
+      last = last.substring(0, last.offsetByCodePoints(last.length(), -1));
+    }
+    cut.set(most - 1, last.strip() + CUT);
+    return cut;
   }
 
   /** The width of the widest word. */

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  */
 final class MapDrawing {
   private static final double PAD = 0.2;
+  private static final int NAME_LINES = 3;
   private static final double ROW_GAP = 0.8;
   private static final double LINE_MM = 0.35;
 
@@ -163,7 +164,7 @@ final class MapDrawing {
   }
 
   private List<String> name(Panel panel, double wide) {
-    return lettering.wrap(panel.module(), Face.PLAIN, capital, wide - 2 * pad(), 0);
+    return lettering.name(panel.module(), Face.PLAIN, capital, wide - 2 * pad(), NAME_LINES);
   }
 
   private double height(List<Panel> part) {

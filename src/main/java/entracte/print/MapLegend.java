@@ -39,28 +39,38 @@ final class MapLegend {
     };
   }
 
-  /** As many entries to a line as have room. */
+  /** As many entries to a line as have room; a piece that may be parted between its lines. */
   Slab of(List<Place> places) {
     Map<Act, Place> examples = new EnumMap<>(Act.class);
     places.forEach(place -> examples.putIfAbsent(place.touch().act(), place));
-    double line = stamps.height() + GAP * capital;
-    List<Mark> marks = new ArrayList<>();
-    double x = 0;
-    double y = GAP * capital;
+    List<Slab> lines = new ArrayList<>(List.of(Slab.empty(GAP * capital)));
+    List<Slab> line = new ArrayList<>();
+    double used = 0;
     for (Map.Entry<Act, Place> each : examples.entrySet()) {
       Slab entry = entry(each.getValue(), words(each.getKey()));
-      double wide = width(entry);
-      if (x > 0 && x + wide > width) {
-        x = 0;
-        y += line;
+      if (!line.isEmpty() && used + width(entry) > width) {
+        lines.add(beside(line));
+        line.clear();
+        used = 0;
       }
-      for (Mark mark : entry.marks()) {
-        marks.add(mark.shifted(x, y));
-      }
-      y += entry.height() - line;
-      x += wide + BETWEEN * capital;
+      line.add(entry);
+      used += width(entry) + BETWEEN * capital;
     }
-    return Slab.of(y + line, marks);
+    lines.add(beside(line));
+    return Slab.joined(lines);
+  }
+
+  private Slab beside(List<Slab> entries) {
+    List<Mark> marks = new ArrayList<>();
+    double x = 0;
+    for (Slab entry : entries) {
+      for (Mark mark : entry.marks()) {
+        marks.add(mark.shifted(x, 0));
+      }
+      x += width(entry) + BETWEEN * capital;
+    }
+    double height = entries.stream().mapToDouble(Slab::height).max().orElse(0);
+    return Slab.of(height, marks);
   }
 
   private Slab entry(Place place, String words) {

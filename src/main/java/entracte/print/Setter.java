@@ -8,14 +8,10 @@ import java.util.List;
 /** Sets the pieces of a sheet in letters of one size. */
 final class Setter {
   private static final double TITLE = 1.3;
-  private static final double NUMBER = 1.6;
-  private static final double SONG = 1.25;
+  private static final int TITLE_LINES = 2;
   private static final double GAP = 0.6;
   private static final double LINE_MM = 0.35;
   private static final double BAR = 0.3;
-
-  /** Where a title would be left with less of the line, what stands beside it goes below it. */
-  private static final double LEAST_TITLE = 0.45;
 
   private final Lettering lettering;
   private final double capital;
@@ -42,7 +38,7 @@ final class Setter {
   /** What stands at the top of a page, with a line below. */
   Slab title(String text) {
     double size = TITLE * capital;
-    List<String> lines = lettering.wrap(text, Face.BOLD, size, width, 0);
+    List<String> lines = lettering.name(text, Face.BOLD, size, width, TITLE_LINES);
     List<Mark> marks = new ArrayList<>(lettering.block(lines, Face.BOLD, 0, 0, size, 0));
     double y = lines.size() * lettering.lineHeight(size) + gap() / 2;
     marks.add(rule(y));
@@ -149,48 +145,8 @@ final class Setter {
         LINE_MM);
   }
 
-  /** A song with a large number; what belongs to the right edge stands there if it has room. */
   Slab entry(Scribe.Entry entry) {
-    double big = NUMBER * capital;
-    double size = SONG * capital;
-    String number = lettering.clean(entry.number());
-    double left =
-        gap()
-            + Math.max(
-                lettering.width("88", Face.BOLD, big), lettering.width(number, Face.BOLD, big));
-    double right = lettering.width(lettering.clean(entry.right()), Face.BOLD, size);
-    double beside = width - left - (right > 0 ? right + 2 * gap() : 0);
-    boolean below = beside < LEAST_TITLE * width;
-    List<String> title =
-        lettering.wrap(entry.title(), Face.BOLD, size, below ? width - left : beside, 0);
-    double baseline = lettering.baseline(big);
-    double drop = baseline - lettering.baseline(size);
-    List<Mark> marks = new ArrayList<>();
-    marks.add(
-        lettering.words(
-            number,
-            Face.BOLD,
-            left - gap() - lettering.width(number, Face.BOLD, big),
-            baseline,
-            big));
-    marks.addAll(lettering.block(title, Face.BOLD, left, drop, size, 0));
-    if (!below && right > 0) {
-      marks.add(lettering.words(entry.right(), Face.BOLD, width - right, baseline, size));
-    }
-    double y = drop + title.size() * lettering.lineHeight(size);
-    String details =
-        (below ? entry.right() + (entry.details().isEmpty() ? "" : ", ") : "") + entry.details();
-    return details.isBlank() ? ended(y, marks) : ended(y, marks, details, left);
-  }
-
-  private Slab ended(double y, List<Mark> marks) {
-    return Slab.of(y + gap(), marks);
-  }
-
-  private Slab ended(double y, List<Mark> marks, String details, double left) {
-    Slab below = Slab.joined(lines(details, Face.PLAIN, left, 0));
-    below.marks().forEach(mark -> marks.add(mark.shifted(0, y)));
-    return ended(y + below.height(), marks);
+    return new EntrySetter(lettering, capital, width).set(entry);
   }
 
   /** A line across, with its label below. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** On every paper and from every distance: nothing is cut off, nothing overlaps. */
@@ -38,10 +39,32 @@ class PagesTest {
   @ParameterizedTest
   @MethodSource("papersAndDistances")
   void everythingIsOnThePaperOnceAndBesideTheRest(Paper paper, Legibility legibility) {
+    look(PAPERS, paper, legibility);
+  }
+
+  @ParameterizedTest
+  @MethodSource("papersAndDistances")
+  void thePapersThatNobodyWantsAreSoToo(Paper paper, Legibility legibility) {
+    look(HardPaperwork.papers(), paper, legibility);
+  }
+
+  /** The greatest distance that is not refused, to a centimetre. */
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void whatIsNotRefusedFits(Paper paper) {
+    double mm = 300;
+    while (Sheets.refusal(options(paper, new Legibility(mm + 10, false))).isEmpty()) {
+      mm += 10;
+    }
+    look(PAPERS, paper, new Legibility(mm, false));
+    look(HardPaperwork.papers(), paper, new Legibility(mm, false));
+  }
+
+  private static void look(Paperwork papers, Paper paper, Legibility legibility) {
     Lettering lettering = new Lettering();
     double capital = legibility.capitalMm();
     PageScribe scribe = new PageScribe(lettering, paper, capital, "Kitchen Dances");
-    new Author(PAPERS, scribe).dictate(Part.all());
+    new Author(papers, scribe).dictate(Part.all());
     List<Page> pages = scribe.pages();
     assertTrue(pages.size() >= Part.values().length);
     for (Page page : pages) {
