@@ -73,7 +73,7 @@ public record Packing(List<String> cords, List<String> modules, List<String> gea
       byKind.computeIfAbsent(module.kind().name(), kind -> new ArrayList<>()).add(module.name());
     }
     return byKind.entrySet().stream()
-        .map(e -> e.getValue().size() + " " + e.getKey() + ": " + String.join(", ", e.getValue()))
+        .map(e -> e.getValue().size() + " x " + e.getKey() + ": " + String.join(", ", e.getValue()))
         .toList();
   }
 

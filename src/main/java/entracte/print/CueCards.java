@@ -55,7 +55,7 @@ final class CueCards {
   /** The part of the set-up that a step belongs to; empty where it only goes on. */
   private static Optional<String> part(Step step, String song) {
     return switch (step.verb()) {
-      case LOWER -> Optional.of("Cords");
+      case LOWER -> Optional.of("First");
       case RAISE -> Optional.empty();
       case PULL -> Optional.of("Cords that go");
       case MOVE, PLUG ->

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 final class MapDrawing {
   private static final double PAD = 0.2;
   private static final int NAME_LINES = 3;
+  private static final double STAMP_GAP = 0.5;
   private static final double ROW_GAP = 0.8;
   private static final double LINE_MM = 0.35;
 
@@ -184,7 +185,7 @@ final class MapDrawing {
       double x = left + pad();
       for (Place place : line) {
         marks.addAll(stamps.draw(place, x, y));
-        x += stamps.width(place) + pad();
+        x += stamps.width(place) + STAMP_GAP * capital;
       }
       y += stamps.height() + pad();
     }
@@ -196,13 +197,13 @@ final class MapDrawing {
     List<List<Place>> lines = new ArrayList<>();
     double used = Double.POSITIVE_INFINITY;
     for (Place place : in(panel)) {
-      double stamp = stamps.width(place) + pad();
-      if (used + stamp > wide + 1e-6) {
+      double stamp = stamps.width(place);
+      if (used + stamp > wide - pad() + 1e-6) {
         lines.add(new ArrayList<>());
         used = pad();
       }
       lines.get(lines.size() - 1).add(place);
-      used += stamp;
+      used += stamp + STAMP_GAP * capital;
     }
     return lines;
   }

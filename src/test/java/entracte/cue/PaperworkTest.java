@@ -25,12 +25,12 @@ class PaperworkTest {
   void modulesAreCountedByKind() {
     assertEquals(
         List.of(
-            "1 keyboard: keys",
-            "2 oscillator: osc 1, osc 2",
-            "1 multiple: mult 1",
-            "1 slow oscillator: lfo 1",
-            "1 mixer: mix 1",
-            "1 filter: filter 1"),
+            "1 x keyboard: keys",
+            "2 x oscillator: osc 1, osc 2",
+            "1 x multiple: mult 1",
+            "1 x slow oscillator: lfo 1",
+            "1 x mixer: mix 1",
+            "1 x filter: filter 1"),
         papers.packing().modules());
   }
 

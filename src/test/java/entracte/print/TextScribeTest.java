@@ -48,7 +48,7 @@ class TextScribeTest {
         Jumpers, power off and unplugged
         [ ] SET jumper filter 1 other slope to 3-pole
 
-        Cords
+        First
         [ ]  1 LOWER the main level before any plug or switch moves
 
         Cords for Plain Morning
