@@ -26,7 +26,8 @@ final class House {
     row("plan", Set.of("rig", "setlist", "check"), Set.of());
     row("cue", Set.of("rig", "midi", "setlist", "plan"), Set.of());
     row("rehearsal", Set.of("rig", "setlist", "plan", "cue"), Set.of("org.hipparchus"));
-    row("stage", Set.of("midi", "cue", "rehearsal"), Set.of());
+    row("stage", Set.of("finding", "midi", "cue", "rehearsal"), Set.of());
+    row("journal", Set.of("cue", "stage"), Set.of());
     row("print", Set.of("cue", "rehearsal"), Set.of("org.apache.pdfbox", "org.apache.fontbox"));
     row("terminal", Set.of("stage"), Set.of("com.googlecode.lanterna"));
     row("port", Set.of("finding", "midi"), Set.of("javax.sound.midi"));

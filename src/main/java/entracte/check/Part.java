@@ -31,6 +31,20 @@ public record Part(
     jumpers = List.copyOf(jumpers);
   }
 
+  /** The same part, for which these modules are no candidates. */
+  Part without(java.util.Set<Module> dead) {
+    List<CastRole> left =
+        roles.stream()
+            .map(
+                role ->
+                    new CastRole(
+                        role.name(),
+                        role.candidates().stream().filter(m -> !dead.contains(m)).toList(),
+                        role.channels()))
+            .toList();
+    return new Part(song, left, nets, settings, jumpers);
+  }
+
   /** The same part in another song that plays the same patch. */
   Part playedBy(Song other) {
     return new Part(other, roles, nets, settings, jumpers);

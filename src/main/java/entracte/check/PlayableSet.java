@@ -1,10 +1,12 @@
 package entracte.check;
 
+import entracte.rig.Module;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A set that has passed every check, with the names of its patches resolved. */
 public final class PlayableSet {
@@ -38,11 +40,31 @@ public final class PlayableSet {
   /**
    * The same set with its songs in another order, or with some of them only.
    *
-   * @param order the songs, from 0, each at most once
+   * @param order the songs, from 0; on stage one may stand there again
    */
   public PlayableSet inOrder(int... order) {
     List<Song> songs = Arrays.stream(order).mapToObj(setList.songs()::get).toList();
     List<Part> reordered = Arrays.stream(order).mapToObj(parts::get).toList();
     return new PlayableSet(setList.withSongs(songs), reordered);
+  }
+
+  /** Whether the song, from 0, can be cast without these modules. */
+  public boolean canDoWithout(Set<Module> dead, int song) {
+    return parts.get(song).roles().stream()
+        .allMatch(role -> role.candidates().stream().anyMatch(each -> !dead.contains(each)));
+  }
+
+  /**
+   * The same set, in which no role is cast on these modules, and no signal is split by them. Every
+   * song must be able to do without them.
+   */
+  public PlayableSet without(Set<Module> dead) {
+    List<List<Module>> rows =
+        setList.rig().rows().stream()
+            .map(
+                row -> row.stream().filter(m -> !dead.contains(m) || m.kind().taps() == 0).toList())
+            .toList();
+    SetList onRest = setList.withRig(setList.rig().withRows(rows));
+    return new PlayableSet(onRest, parts.stream().map(part -> part.without(dead)).toList());
   }
 }

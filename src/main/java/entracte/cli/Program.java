@@ -39,6 +39,7 @@ final class Program {
         new CommandLine(new RootCommand(streams))
             .addSubcommand(new CheckCommand(streams))
             .addSubcommand(new PortsCommand(streams))
+            .addSubcommand(new StageCommand(streams, planning))
             .addSubcommand(new PlanCommand(streams, planning))
             .addSubcommand(new SheetCommand(streams, planning))
             .addSubcommand(new RehearseCommand(streams, planning, hearing));

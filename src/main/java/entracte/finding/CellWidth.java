@@ -4,7 +4,7 @@ package entracte.finding;
  * How many cells of a terminal a character takes: none for marks that sit on another character, two
  * for the wide ones of Unicode Standard Annex 11 (the blocks that are wide throughout), else one.
  */
-final class CellWidth {
+public final class CellWidth {
   /** First and last code point of each wide stretch, rising. */
   private static final int[][] WIDE = {
     {0x1100, 0x115F},
@@ -25,7 +25,8 @@ final class CellWidth {
 
   private CellWidth() {}
 
-  static int of(int codePoint) {
+  /** The cells of one code point: 0, 1 or 2. */
+  public static int of(int codePoint) {
     int type = Character.getType(codePoint);
     if (type == Character.NON_SPACING_MARK
         || type == Character.ENCLOSING_MARK

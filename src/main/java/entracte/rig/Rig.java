@@ -45,6 +45,11 @@ public record Rig(
     this(name, kinds, rows, cords, rowHeightCm, gear, footSwitch, Hands.usual());
   }
 
+  /** The same rig with other modules in its rows. */
+  public Rig withRows(List<List<Module>> others) {
+    return new Rig(name, kinds, others, cords, rowHeightCm, gear, footSwitch, hands);
+  }
+
   /** Every module, top row first, left to right. */
   public List<Module> modules() {
     return rows.stream().flatMap(List::stream).toList();

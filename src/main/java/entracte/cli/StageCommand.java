@@ -1,0 +1,143 @@
+package entracte.cli;
+
+import entracte.check.PlayableSet;
+import entracte.cue.GearSends;
+import entracte.cue.Pace;
+import entracte.midi.Dispatch;
+import entracte.port.Wiring;
+import entracte.rig.FootSwitch;
+import entracte.rig.Rig;
+import entracte.stage.Effect;
+import entracte.stage.Event;
+import entracte.stage.Show;
+import entracte.stage.ShowSong;
+import entracte.stage.TrueRig;
+import entracte.terminal.Palette;
+import entracte.terminal.StageScreen;
+import java.io.IOException;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The show. */
+@Command(
+    name = "stage",
+    sortOptions = false,
+    description = {
+      "The show. One foot says next: the song, then the moves to the next one in the order of the"
+          + " hands, while the MIDI gear is sent its programs. A show that was broken off is taken"
+          + " up at the same move.",
+      "",
+      "Keys: page down, right, down, space or enter: next. Page up, left, up: back. F1 or tab:"
+          + " menu. F2: send again. F3: quiet. F4: undo. F5: what may be made ready. Ctrl-C: leave."
+    },
+    footer = {
+      "",
+      "Main level down before any plug moves. Examples:",
+      "  java -jar target/entracte.jar stage sets/kitchen-table",
+      "  java -jar target/entracte.jar stage sets/orchard-barn --dry-run"
+    })
+final class StageCommand implements Callable<Integer> {
+  private final Streams streams;
+  private final Planning planning;
+
+  @Mixin private SetArgument set;
+
+  @Option(names = "--new", description = "Begin a new night, even if the last one was broken off.")
+  private boolean anew;
+
+  @Option(
+      names = "--dry-run",
+      description = "Only tell what each song would send, byte by byte; opens no port.")
+  private boolean dryRun;
+
+  StageCommand(Streams streams, Planning planning) {
+    this.streams = streams;
+    this.planning = planning;
+  }
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    if (!dryRun && System.console() == null) {
+      throw Stop.wrongUsage(
+          "the stage needs a terminal to show and to hear keys",
+          "Start it in a terminal window, with neither input nor output redirected.");
+    }
+    PlayableSet playable = Loader.playable(set.path(), streams);
+    Show show = ShowMaker.show(playable.setList());
+    if (dryRun) {
+      show.songs().forEach(this::tell);
+      return ExitCode.DONE;
+    }
+    return play(playable, show);
+  }
+
+  private void tell(ShowSong song) {
+    streams.line(song.title());
+    tell("  changeover", song.sends().changeover());
+    tell("  song", song.sends().song());
+    for (GearSends.Section section : song.sends().sections()) {
+      tell("  " + section.name(), section.sends());
+    }
+  }
+
+  private void tell(String when, List<Dispatch> sends) {
+    for (Dispatch dispatch : sends) {
+      streams.line(when + ", " + dispatch.gear() + " on " + dispatch.outlet().name());
+      streams.line("    " + dispatch.hex());
+    }
+  }
+
+  private int play(PlayableSet playable, Show show) throws IOException, InterruptedException {
+    Rig rig = playable.setList().rig();
+    InstantSource clock = InstantSource.system();
+    StageJournal.Opened journal = StageJournal.open(set.path(), show, anew);
+    StageRun run = new StageRun(show, rig, journal.night(), journal.file(), clock);
+    StagePlanner planner =
+        new StagePlanner(playable, planning, Pace.estimated(), clock, run::event);
+    String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
+    try (Wiring wiring = new Wiring(ShowMaker.outlets(rig), pedal, run)) {
+      run.world(
+          effect -> {
+            if (effect instanceof Effect.Send send) {
+              wiring.send(send.dispatches());
+            } else if (effect instanceof Effect.Plan plan) {
+              planner.ask(plan);
+            }
+          });
+      wiring.start();
+      run.event(first(run, show, journal.resumed()));
+      loop(run);
+    }
+    journal.file().close();
+    if (!journal.note().isEmpty()) {
+      streams.complain("entracte: " + journal.note());
+    }
+    return ExitCode.DONE;
+  }
+
+  private static Event first(StageRun run, Show show, boolean resumed) {
+    return resumed
+        ? new Event.Resumed(run.now())
+        : new Event.Begun(
+            run.now(),
+            show.fingerprint(),
+            IntStream.range(0, show.songs().size()).boxed().toList(),
+            TrueRig.bare());
+  }
+
+  private void loop(StageRun run) throws IOException, InterruptedException {
+    Palette palette = Palette.of(System.getenv(), streams.colour());
+    try (StageScreen screen = StageScreen.open(palette, run::key)) {
+      screen.show(run.frame(screen.width(), screen.height()));
+      while (run.goesOn()) {
+        screen.measure();
+        screen.show(run.frame(screen.width(), screen.height()));
+      }
+    }
+  }
+}

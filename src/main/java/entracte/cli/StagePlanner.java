@@ -1,0 +1,167 @@
+package entracte.cli;
+
+import entracte.check.PlayableSet;
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.Pace;
+import entracte.plan.Options;
+import entracte.plan.Result;
+import entracte.plan.Start;
+import entracte.rig.Module;
+import entracte.rig.RigState;
+import entracte.stage.Effect;
+import entracte.stage.Event;
+import entracte.stage.Way;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+
+/**
+ * Plans for the stage on a thread of its own: a plan at once, and a better one if it finds any
+ * within a few seconds. A newer request ends the search for an older one.
+ */
+final class StagePlanner {
+  /** A first plan mostly takes no time; where it does, the search is given more each time. */
+  private static final double[] FIRST_SECONDS = {0.1, 1, 5, 20};
+
+  private static final double BETTER_SECONDS = 3;
+
+  private final PlayableSet set;
+  private final Planning planning;
+  private final Pace pace;
+  private final InstantSource clock;
+  private final Consumer<Event> told;
+  private final BlockingQueue<Effect.Plan> requests = new LinkedBlockingQueue<>();
+  private final AtomicInteger latest = new AtomicInteger();
+
+  StagePlanner(
+      PlayableSet set, Planning planning, Pace pace, InstantSource clock, Consumer<Event> told) {
+    this.set = set;
+    this.planning = planning;
+    this.pace = pace;
+    this.clock = clock;
+    this.told = told;
+    Thread thread = new Thread(this::work, "plans");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  void ask(Effect.Plan request) {
+    latest.set(request.request());
+    requests.add(request);
+  }
+
+  private void work() {
+    try {
+      while (true) {
+        answer(requests.take());
+      }
+    } catch (InterruptedException ended) {
+      // The show is over.
+    }
+  }
+
+  private void answer(Effect.Plan request) {
+    if (request.request() != latest.get()) {
+      return;
+    }
+    try {
+      plan(request);
+    } catch (RuntimeException mistake) {
+      fail(request, "The planner failed: " + mistake.getMessage());
+    }
+  }
+
+  private void plan(Effect.Plan request) {
+    Set<Module> dead = dead(request);
+    List<Integer> order = new ArrayList<>();
+    List<String> lost = new ArrayList<>();
+    for (int song : request.order()) {
+      if (set.canDoWithout(dead, song)) {
+        order.add(song);
+      } else {
+        lost.add(set.setList().songs().get(song).name());
+      }
+    }
+    String note = lost.isEmpty() ? "" : "Cannot be played without it: " + String.join(", ", lost);
+    if (order.isEmpty()) {
+      told.accept(new Event.Planned(now(), request.request(), List.of(), List.of(), note));
+      return;
+    }
+    PlayableSet left = set.inOrder(order.stream().mapToInt(Integer::intValue).toArray());
+    PlayableSet playable = dead.isEmpty() ? left : left.without(dead);
+    Options options = options(request, playable);
+    Result first = first(request, playable, options);
+    if (first instanceof Result.Planned planned) {
+      tell(request, order, planned, note);
+      if (!planned.proven()) {
+        better(request, order, planned, planning.plan(playable, options), note);
+      }
+    } else {
+      fail(request, "No plan was found for what is left; skip a song, or undo.");
+    }
+  }
+
+  private Result first(Effect.Plan request, PlayableSet playable, Options options) {
+    Result result = new Result.NoneFound("nobody looked");
+    for (double seconds : FIRST_SECONDS) {
+      if (!(result instanceof Result.NoneFound) || request.request() != latest.get()) {
+        break;
+      }
+      result = planning.plan(playable, options.withSeconds(seconds));
+    }
+    return result;
+  }
+
+  private Set<Module> dead(Effect.Plan request) {
+    Set<Module> dead = new HashSet<>();
+    request.dead().forEach(name -> set.setList().rig().module(name).ifPresent(dead::add));
+    return dead;
+  }
+
+  private Options options(Effect.Plan request, PlayableSet playable) {
+    RigState state = new RigByName(playable.setList().rig()).state(request.rig());
+    Start start = request.midShow() ? Start.midSet(state) : Start.beforeShow(state);
+    return Options.defaults()
+        .withStart(start)
+        .withSeconds(BETTER_SECONDS)
+        .withCancel(() -> request.request() != latest.get());
+  }
+
+  private void better(
+      Effect.Plan request, List<Integer> order, Result.Planned first, Result second, String note) {
+    if (second instanceof Result.Planned planned
+        && request.request() == latest.get()
+        && isBetter(planned, first)) {
+      tell(request, order, planned, note);
+    }
+  }
+
+  private static boolean isBetter(Result.Planned one, Result.Planned other) {
+    int moves = Integer.compare(one.plan().moves(), other.plan().moves());
+    return moves < 0 || moves == 0 && one.plan().setUpMoves() < other.plan().setUpMoves();
+  }
+
+  private void tell(Effect.Plan request, List<Integer> order, Result.Planned planned, String note) {
+    List<Cue> cues = CueSheet.of(planned.plan(), pace).cues();
+    List<Way> ways = new ArrayList<>();
+    for (int way = 0; way < cues.size(); way++) {
+      ways.add(Way.of(order.get(way), cues.get(way)));
+    }
+    told.accept(new Event.Planned(now(), request.request(), order, ways, note));
+  }
+
+  private void fail(Effect.Plan request, String reason) {
+    told.accept(new Event.Unplanned(now(), request.request(), reason));
+  }
+
+  private long now() {
+    return clock.millis();
+  }
+}

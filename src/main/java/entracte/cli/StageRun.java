@@ -1,0 +1,217 @@
+package entracte.cli;
+
+import entracte.journal.JournalFile;
+import entracte.midi.Message;
+import entracte.midi.Trigger;
+import entracte.port.FootLogic;
+import entracte.port.Sent;
+import entracte.port.Wiring;
+import entracte.rig.FootSwitch;
+import entracte.rig.Rig;
+import entracte.stage.Around;
+import entracte.stage.Effect;
+import entracte.stage.Event;
+import entracte.stage.Frame;
+import entracte.stage.Input;
+import entracte.stage.KeyTaps;
+import entracte.stage.Night;
+import entracte.stage.Screen;
+import entracte.stage.Show;
+import entracte.stage.Stage;
+import entracte.stage.Turn;
+import entracte.terminal.Key;
+import java.io.IOException;
+import java.time.InstantSource;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+
+/**
+ * The show as it runs: one loop that takes what happens, in the order in which it happened, and is
+ * the only one to touch the night, the journal and the screen. Bytes leave before the journal is
+ * flushed and the screen is painted: the ear is quicker than the eye.
+ */
+final class StageRun implements Wiring.Listener {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("H:mm");
+
+  /** So often is looked whether a foot has stayed down, and the clock on the screen moves on. */
+  private static final long BEAT_MILLIS = 100;
+
+  private final Show show;
+  private final InstantSource clock;
+  private final JournalFile journal;
+  private final Foot press;
+  private final Optional<Foot> back;
+  private final KeyTaps taps = new KeyTaps();
+  private final BlockingQueue<Runnable> happened = new LinkedBlockingQueue<>();
+  private final Map<String, Boolean> ports = new LinkedHashMap<>();
+  private Consumer<Effect> world = effect -> {};
+  private Night night;
+  private String trouble = "";
+  private boolean leaves;
+
+  private record Foot(Optional<FootLogic> logic) {
+    static Foot of(FootSwitch pedal, String written) {
+      return new Foot(
+          Trigger.parse(written)
+              .map(
+                  trigger ->
+                      new FootLogic(
+                          trigger, pedal.latching(), Math.round(pedal.lockOutSeconds() * 1000))));
+    }
+  }
+
+  StageRun(Show show, Rig rig, Night night, JournalFile journal, InstantSource clock) {
+    this.show = show;
+    this.night = night;
+    this.journal = journal;
+    this.clock = clock;
+    press = rig.footSwitch().map(p -> Foot.of(p, p.press())).orElse(new Foot(Optional.empty()));
+    back = rig.footSwitch().filter(p -> !p.back().isEmpty()).map(p -> Foot.of(p, p.back()));
+  }
+
+  /** Who does what the stage asks for. */
+  void world(Consumer<Effect> does) {
+    world = does;
+  }
+
+  Night night() {
+    return night;
+  }
+
+  long now() {
+    return clock.millis();
+  }
+
+  /** Something happened, on any thread. */
+  void event(Event event) {
+    happened.add(() -> take(event));
+  }
+
+  void key(Key key) {
+    long at = now();
+    happened.add(() -> key(key, at));
+  }
+
+  @Override
+  public void alive(String port, boolean alive) {
+    happened.add(() -> port(port, alive));
+  }
+
+  @Override
+  public void sent(Sent sent) {
+    long at = now();
+    happened.add(() -> report(sent, at));
+  }
+
+  @Override
+  public void heard(Message message) {
+    long at = now();
+    happened.add(() -> foot(message, at));
+  }
+
+  /** Whether the show goes on; waits for something to happen, a beat long at most. */
+  boolean goesOn() throws InterruptedException {
+    Runnable next = happened.poll(BEAT_MILLIS, TimeUnit.MILLISECONDS);
+    while (next != null) {
+      next.run();
+      next = happened.poll();
+    }
+    press.logic().flatMap(logic -> logic.stays(now())).ifPresent(held -> say(Input.HOLD, now()));
+    return !leaves;
+  }
+
+  Frame frame(int width, int height) {
+    LocalTime time = LocalTime.ofInstant(clock.instant(), ZoneId.systemDefault());
+    Around around = new Around(now(), CLOCK.format(time), ports, trouble);
+    return Screen.draw(show, night, around, width, height);
+  }
+
+  private void foot(Message message, long at) {
+    press.logic().flatMap(logic -> logic.hear(message, at)).ifPresent(p -> say(Input.NEXT, at));
+    back.flatMap(Foot::logic)
+        .flatMap(logic -> logic.hear(message, at))
+        .ifPresent(p -> say(Input.BACK, at));
+  }
+
+  private void key(Key key, long at) {
+    if (key instanceof Key.Leaves) {
+      leaves = true;
+    } else if (key instanceof Key.Letter letter && night.menuOpen()) {
+      take(new Event.Typed(at, letter.point()));
+    } else if (key instanceof Key.Says says) {
+      Optional<Input> input =
+          night.menuOpen() || !steps(says.input())
+              ? Optional.of(says.input())
+              : taps.hear(says.input(), at);
+      input.ifPresent(meant -> say(meant, at));
+    }
+  }
+
+  /** What a pedal that acts as a keyboard may send. */
+  private static boolean steps(Input input) {
+    return switch (input) {
+      case NEXT, BACK, UP, DOWN, ENTER -> true;
+      case HOLD, MENU, SEND_AGAIN, QUIET, UNDO, READY -> false;
+    };
+  }
+
+  private void say(Input input, long at) {
+    take(new Event.Pressed(at, input));
+  }
+
+  private void port(String port, boolean alive) {
+    Boolean before = ports.put(port, alive);
+    if (!alive) {
+      trouble = port + " is not there.";
+    } else if (before != null && !before) {
+      trouble = port + " is back. It was sent nothing; F2 sends everything again.";
+    } else if (trouble.startsWith(port + " ")) {
+      trouble = "";
+    }
+  }
+
+  private void report(Sent sent, long at) {
+    if (!sent.left()) {
+      trouble = sent.dispatch().gear() + " was not reached: " + sent.trouble();
+    }
+    String text =
+        sent.dispatch().gear()
+            + (sent.left() ? " was sent " : " was not sent ")
+            + sent.dispatch().hex()
+            + (sent.left() ? " in " + sent.millis() + " ms" : ": " + sent.trouble());
+    keep(() -> journal.tell(at, "sent", text));
+  }
+
+  private void take(Event event) {
+    Turn turn = Stage.after(show, night, event);
+    night = turn.night();
+    for (Effect effect : turn.effects()) {
+      if (effect instanceof Effect.Leave) {
+        leaves = true;
+      } else {
+        world.accept(effect);
+      }
+    }
+    keep(() -> journal.add(event));
+  }
+
+  private interface Writing {
+    void run() throws IOException;
+  }
+
+  private void keep(Writing writing) {
+    try {
+      writing.run();
+    } catch (IOException full) {
+      trouble = "The journal cannot be written: " + full.getMessage();
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package entracte.journal;
+
+import entracte.cue.Change;
+import entracte.cue.Spot;
+import entracte.cue.Verb;
+import entracte.journal.Fields.In;
+import entracte.journal.Fields.Out;
+import entracte.stage.Move;
+import entracte.stage.TrueRig;
+import entracte.stage.Way;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Rigs, ways and moves as fields and back. */
+final class ShowText {
+  private ShowText() {}
+
+  static void write(Out out, TrueRig rig) {
+    out.each(rig.cords(), cord -> write(out, cord));
+    out.each(rig.positions().entrySet(), e -> out.add(e.getKey()).add(e.getValue()));
+  }
+
+  static TrueRig rig(In in) {
+    var cords = in.each(field -> (Change.Plugged) change(field));
+    Map<String, String> positions = new LinkedHashMap<>();
+    in.each(field -> positions.put(field.text(), field.text()));
+    return new TrueRig(cords, positions);
+  }
+
+  static void write(Out out, Way way) {
+    out.add(way.song()).add(way.setUp()).each(way.moves(), move -> write(out, move));
+    out.add(way.seconds()).each(way.lookAt(), out::add);
+  }
+
+  static Way way(In in) {
+    return new Way(in.whole(), in.yes(), in.each(ShowText::move), in.figure(), in.each(In::text));
+  }
+
+  private static void write(Out out, Move move) {
+    out.add(move.verb().name()).add(move.text()).add(move.moves());
+    out.each(
+        move.reach(),
+        spot -> out.add(spot.module()).add(spot.row()).add(spot.centreCm()).add(spot.part()));
+    out.each(move.changes(), change -> write(out, change)).add(move.unheard());
+  }
+
+  private static Move move(In in) {
+    return new Move(
+        Verb.valueOf(in.text()),
+        in.text(),
+        in.whole(),
+        in.each(s -> new Spot(s.text(), s.whole(), s.figure(), s.whole())),
+        in.each(ShowText::change),
+        in.yes());
+  }
+
+  private static void write(Out out, Change change) {
+    if (change instanceof Change.Plugged plugged) {
+      out.add("plugged").add(plugged.source()).add(plugged.sink()).add(plugged.lengthCm());
+    } else if (change instanceof Change.Pulled pulled) {
+      out.add("pulled").add(pulled.source()).add(pulled.sink());
+    } else if (change instanceof Change.Set set) {
+      out.add("set").add(set.control()).add(set.position());
+    }
+  }
+
+  private static Change change(In in) {
+    return switch (in.text()) {
+      case "plugged" -> new Change.Plugged(in.text(), in.text(), in.whole());
+      case "pulled" -> new Change.Pulled(in.text(), in.text());
+      default -> new Change.Set(in.text(), in.text());
+    };
+  }
+}

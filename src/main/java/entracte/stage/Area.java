@@ -1,0 +1,77 @@
+package entracte.stage;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Rows of a canvas that fill from the top. */
+final class Area {
+  private final Canvas canvas;
+  private final int end;
+  private int row;
+
+  /** The rows from {@code from} to {@code end}, without the last. */
+  Area(Canvas canvas, int from, int end) {
+    this.canvas = canvas;
+    this.row = from;
+    this.end = end;
+  }
+
+  int width() {
+    return canvas.width();
+  }
+
+  int left() {
+    return Math.max(0, end - row);
+  }
+
+  void line(String text, Style style) {
+    if (left() > 0) {
+      canvas.put(0, row, Cells.cut(text, width()), style);
+      row++;
+    }
+  }
+
+  /** As many lines as the text takes. */
+  void lines(String text, Style style) {
+    Canvas.wrap(text, width()).forEach(line -> line(line, style));
+  }
+
+  /** A row in which several pieces stand. */
+  void pieces(List<Piece> pieces) {
+    if (left() > 0) {
+      pieces.forEach(piece -> canvas.put(piece.x(), row, piece.text(), piece.style()));
+      row++;
+    }
+  }
+
+  /** A marked line that reaches from edge to edge. */
+  void marked(String text) {
+    if (left() > 0) {
+      canvas.bar(row, Cells.cut(text, width()), Style.MARKED);
+      row++;
+    }
+  }
+
+  void blank() {
+    if (left() > 0) {
+      row++;
+    }
+  }
+
+  /** Large letters, in at most half of the rows that are left; plain ones if they do not fit. */
+  void large(String text) {
+    large(text, left() / 2);
+  }
+
+  void large(String text, int rows) {
+    Optional<List<String>> drawn = LargeLetters.draw(text, width(), rows);
+    if (drawn.isPresent()) {
+      drawn.get().forEach(each -> line(each, Style.LARGE));
+    } else {
+      lines(text, Style.STRONG);
+    }
+  }
+
+  /** Text at a place of a row. */
+  record Piece(int x, String text, Style style) {}
+}

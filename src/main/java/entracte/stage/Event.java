@@ -1,0 +1,52 @@
+package entracte.stage;
+
+import java.util.List;
+
+/** What happened, and when (milliseconds of the clock on the wall). */
+public sealed interface Event {
+  long atMillis();
+
+  /**
+   * The show begins.
+   *
+   * @param fingerprint of the show that it is
+   * @param order the songs to play
+   */
+  record Begun(long atMillis, String fingerprint, List<Integer> order, TrueRig rig)
+      implements Event {
+    public Begun {
+      order = List.copyOf(order);
+    }
+  }
+
+  /** A foot or a key. */
+  record Pressed(long atMillis, Input input) implements Event {}
+
+  /** A letter, which narrows a long menu. 8 takes one back. */
+  record Typed(long atMillis, int letter) implements Event {}
+
+  /**
+   * A plan arrives.
+   *
+   * @param request which one it answers
+   * @param order the songs that it leads to; what was asked for, less what cannot be played
+   * @param ways the way to each of them
+   * @param note what the player should know; empty for nothing
+   */
+  record Planned(long atMillis, int request, List<Integer> order, List<Way> ways, String note)
+      implements Event {
+    public Planned {
+      order = List.copyOf(order);
+      ways = List.copyOf(ways);
+      if (order.size() != ways.size()) {
+        throw new IllegalArgumentException("one way to each song");
+      }
+    }
+  }
+
+  /** No plan was found; {@code reason} is a sentence. */
+  record Unplanned(long atMillis, int request, String reason) implements Event {}
+
+  /** The show is taken up again after the program ended. */
+  record Resumed(long atMillis) implements Event {}
+}

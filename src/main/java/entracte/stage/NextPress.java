@@ -1,0 +1,59 @@
+package entracte.stage;
+
+import entracte.cue.GearSends;
+import java.util.List;
+
+/** What the next press will do, so that a foot never treads into the unknown. */
+final class NextPress {
+  private NextPress() {}
+
+  static String says(Show show, Night night) {
+    State now = night.now();
+    if (now.menu().isPresent()) {
+      return "next: one line down; hold: take it; back: close";
+    }
+    return "next: "
+        + switch (now.phase()) {
+          case WAITING -> "nothing yet";
+          case CHANGEOVER -> changeover(show, now);
+          case SONG -> song(show, now);
+          case PAUSE -> "changeover to the encore " + title(show, now, now.at() + 1);
+          case END -> "nothing";
+        };
+  }
+
+  private static String changeover(Show show, State now) {
+    if (now.way().isEmpty()) {
+      return now.waiting() ? "nothing until the moves are worked out" : "nothing; open the menu";
+    }
+    if (now.current().isPresent()) {
+      return "this move is done";
+    }
+    boolean sends = !song(show, now, now.at()).sends().song().isEmpty();
+    return title(show, now, now.at()) + " begins" + (sends ? ", gear is sent" : "");
+  }
+
+  private static String song(Show show, State now) {
+    List<GearSends.Section> sections = song(show, now, now.at()).sends().sections();
+    if (now.section() < sections.size()) {
+      return sections.get(now.section()).name() + ", gear is sent";
+    }
+    if (now.at() + 1 >= now.order().size()) {
+      return "end of the set";
+    }
+    ShowSong coming = song(show, now, now.at() + 1);
+    if (coming.encore() && !song(show, now, now.at()).encore()) {
+      return "end of the set, before the encore";
+    }
+    boolean sends = !coming.sends().changeover().isEmpty();
+    return "changeover to " + coming.title() + (sends ? ", gear is sent" : "");
+  }
+
+  private static ShowSong song(Show show, State now, int index) {
+    return show.songs().get(now.order().get(index));
+  }
+
+  private static String title(Show show, State now, int index) {
+    return song(show, now, index).title();
+  }
+}

@@ -1,0 +1,49 @@
+package entracte.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plans that arrive. */
+final class Plans {
+  private Plans() {}
+
+  /**
+   * Takes a plan if it is the one asked for last and no move has been made since. A second answer
+   * to the same request is a better plan.
+   */
+  static void arrive(Draft draft, Event.Planned planned) {
+    boolean begun = draft.done.stream().anyMatch(done -> done != Done.OPEN);
+    boolean fits = planned.request() == draft.request && !begun;
+    if (!fits || (!draft.waiting && draft.firstWay != draft.ahead())) {
+      return;
+    }
+    int ahead = draft.ahead();
+    List<Integer> order = new ArrayList<>(draft.order.subList(0, ahead));
+    order.addAll(planned.order());
+    draft.order = order;
+    draft.firstWay = ahead;
+    draft.ways = withFirst(planned.ways(), draft.first);
+    draft.waiting = false;
+    draft.reopen();
+    draft.notice = planned.note();
+    if (planned.order().isEmpty() && draft.phase == Phase.CHANGEOVER) {
+      draft.phase = Phase.END;
+    }
+  }
+
+  private static List<Way> withFirst(List<Way> ways, List<Move> first) {
+    if (first.isEmpty() || ways.isEmpty()) {
+      return ways;
+    }
+    List<Way> all = new ArrayList<>(ways);
+    all.set(0, ways.get(0).after(first));
+    return all;
+  }
+
+  static void fail(Draft draft, Event.Unplanned unplanned) {
+    if (unplanned.request() == draft.request) {
+      draft.waiting = false;
+      draft.notice = unplanned.reason();
+    }
+  }
+}

@@ -1,0 +1,140 @@
+package entracte.stage;
+
+import entracte.cue.TimeText;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * Draws the night. The first row says where we are, the last three what the player must know at any
+ * moment: a notice, what the next press will do, and whether pedal and ports are alive.
+ */
+public final class Screen {
+  /** Smaller than this nothing can be shown that helps. */
+  public static final int LEAST_WIDTH = 40;
+
+  public static final int LEAST_HEIGHT = 12;
+
+  private static final int FOOT_ROWS = 3;
+  private static final int MILLIS = 1000;
+
+  private final Show show;
+  private final Night night;
+  private final State now;
+  private final Around around;
+  private final Canvas canvas;
+
+  private Screen(Show show, Night night, Around around, int width, int height) {
+    this.show = show;
+    this.night = night;
+    this.now = night.now();
+    this.around = around;
+    this.canvas = new Canvas(width, height);
+  }
+
+  /** The night on a screen of that size. */
+  public static Frame draw(Show show, Night night, Around around, int width, int height) {
+    if (width < LEAST_WIDTH || height < LEAST_HEIGHT) {
+      return tooSmall(Math.max(1, width), Math.max(1, height));
+    }
+    return new Screen(show, night, around, width, height).draw();
+  }
+
+  private static Frame tooSmall(int width, int height) {
+    Canvas canvas = new Canvas(width, height);
+    canvas.put(0, 0, "needs 40x12", Style.STRONG);
+    return canvas.frame();
+  }
+
+  private Frame draw() {
+    head();
+    Area body = new Area(canvas, 2, canvas.height() - FOOT_ROWS);
+    if (now.menu().isPresent()) {
+      MenuView.draw(body, show, night, now.menu().get(), around.nowMillis());
+    } else {
+      body(body);
+    }
+    foot();
+    return canvas.frame();
+  }
+
+  private void body(Area body) {
+    switch (now.phase()) {
+      case WAITING -> body.large(show.set());
+      case CHANGEOVER -> ChangeoverView.draw(body, show, now, around.nowMillis());
+      case SONG -> SongView.draw(body, show, now, around.nowMillis());
+      case PAUSE -> {
+        body.large("encore?");
+        SongView.ahead(body, show, now);
+      }
+      case END -> body.large("end of the set");
+    }
+  }
+
+  private void head() {
+    canvas.put(0, 0, Cells.cut(where(), canvas.width() - 2 - Cells.of(times())), Style.TEXT);
+    canvas.putRight(0, times(), Style.TEXT);
+  }
+
+  private String where() {
+    String count = Math.min(now.at() + 1, now.order().size()) + " of " + now.order().size();
+    return switch (now.phase()) {
+      case WAITING -> show.set();
+      case CHANGEOVER ->
+          now.way().filter(Way::setUp).isPresent() ? "set-up" : "changeover to " + count;
+      case SONG -> "song " + count + section();
+      case PAUSE -> "pause";
+      case END -> "end";
+    };
+  }
+
+  private String section() {
+    return now.section() == 0
+        ? ""
+        : ", "
+            + show.songs()
+                .get(now.order().get(now.at()))
+                .sends()
+                .sections()
+                .get(now.section() - 1)
+                .name();
+  }
+
+  private String times() {
+    String left = "";
+    if (show.slotSeconds().isPresent() && now.began() > 0) {
+      double gone = (around.nowMillis() - now.began()) / (double) MILLIS;
+      double rest = show.slotSeconds().getAsDouble() - gone;
+      left =
+          rest >= 0
+              ? TimeText.of(rest) + " of slot left  "
+              : TimeText.of(-rest) + " over the slot  ";
+    }
+    return left + around.clock();
+  }
+
+  private void foot() {
+    int last = canvas.height() - 1;
+    String notice = now.notice().isEmpty() ? around.trouble() : now.notice();
+    canvas.put(0, last - 2, Cells.cut(notice, canvas.width()), Style.WARN);
+    canvas.bar(last - 1, Cells.cut(NextPress.says(show, night), canvas.width()), Style.STRONG);
+    ports(last);
+  }
+
+  private void ports(int row) {
+    List<String> lost =
+        around.ports().entrySet().stream()
+            .filter(port -> !port.getValue())
+            .map(Map.Entry::getKey)
+            .toList();
+    String all =
+        around.ports().entrySet().stream()
+            .map(port -> port.getKey() + (port.getValue() ? " ok" : " LOST"))
+            .collect(Collectors.joining("  "));
+    String text = around.ports().isEmpty() ? "no MIDI ports" : all;
+    boolean fits = Cells.of(text) <= canvas.width();
+    String shown = fits || lost.isEmpty() ? text : "LOST: " + String.join(", ", lost);
+    Style style = lost.isEmpty() ? Style.DIM : Style.WARN;
+    canvas.put(0, row, Cells.cut(shown, canvas.width()), style);
+  }
+}

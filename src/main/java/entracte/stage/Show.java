@@ -1,0 +1,50 @@
+package entracte.stage;
+
+import entracte.cue.Spot;
+import entracte.midi.Dispatch;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What does not change during a show. Songs are known by their index in {@code songs}.
+ *
+ * @param modules one spot for each module, top row first, left to right
+ * @param jacks every jack by the name that changes use, in the order of the modules
+ * @param quiet what makes all gear fall silent
+ * @param slotSeconds how long the stage is ours
+ * @param fallback the song for when nothing else works
+ * @param hold what a foot that stays down does
+ */
+public record Show(
+    String set,
+    List<ShowSong> songs,
+    List<Spot> modules,
+    List<String> jacks,
+    List<Dispatch> quiet,
+    OptionalDouble slotSeconds,
+    Optional<Integer> fallback,
+    Hold hold) {
+  /** What a long press does. */
+  public enum Hold {
+    MENU,
+    BACK,
+    NOTHING
+  }
+
+  public Show {
+    songs = List.copyOf(songs);
+    modules = List.copyOf(modules);
+    jacks = List.copyOf(jacks);
+    quiet = List.copyOf(quiet);
+  }
+
+  String title(int song) {
+    return songs.get(song).title();
+  }
+
+  /** Tells this show from another, as far as a journal depends on it. */
+  public String fingerprint() {
+    return set + "; " + String.join("; ", songs.stream().map(ShowSong::title).toList());
+  }
+}

@@ -1,0 +1,188 @@
+package entracte.stage;
+
+import entracte.stage.Night.Past;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The front door of this package: one event after the other. Replaying the same events gives the
+ * same night.
+ */
+public final class Stage {
+  /** A press that turns out to be a hold is taken back if it is not older than this. */
+  private static final long HOLD_TAKES_BACK_MILLIS = 1500;
+
+  private static final int BACKSPACE = 8;
+
+  private final Show show;
+  private final Night before;
+  private final Draft draft;
+  private List<Past> past;
+
+  private Stage(Show show, Night before, Event event) {
+    this.show = show;
+    this.before = before;
+    this.draft = new Draft(show, before.now(), event.atMillis());
+    this.past = before.past();
+  }
+
+  /** What {@code event} makes of the night. */
+  public static Turn after(Show show, Night night, Event event) {
+    return new Stage(show, night, event).take(event);
+  }
+
+  private Turn take(Event event) {
+    if (event instanceof Event.Pressed pressed) {
+      return pressed(pressed.input());
+    }
+    if (event instanceof Event.Typed typed) {
+      draft.menu = draft.menu.map(menu -> narrowed(menu, typed.letter()));
+    } else if (event instanceof Event.Begun begun) {
+      begin(begun);
+    } else if (event instanceof Event.Planned planned) {
+      Plans.arrive(draft, planned);
+    } else if (event instanceof Event.Unplanned unplanned) {
+      Plans.fail(draft, unplanned);
+    } else if (event instanceof Event.Resumed) {
+      resume();
+    }
+    return turn();
+  }
+
+  private void begin(Event.Begun begun) {
+    draft.order = new ArrayList<>(begun.order());
+    draft.base = begun.rig();
+    draft.phase = Phase.CHANGEOVER;
+    draft.since = begun.atMillis();
+    draft.ask();
+  }
+
+  /** What was awaited when the program ended will not come any more. */
+  private void resume() {
+    draft.menu = Optional.empty();
+    draft.notice = "Taken up where it was left. The gear was sent nothing; send again if needed.";
+    if (draft.waiting) {
+      draft.ask();
+    }
+  }
+
+  private static Menu narrowed(Menu menu, int letter) {
+    String old = menu.filter();
+    String filter =
+        letter == BACKSPACE
+            ? old.substring(0, Math.max(0, old.length() - 1))
+            : old + Character.toString(letter);
+    return new Menu(menu.page(), 0, filter, menu.context());
+  }
+
+  private Turn pressed(Input input) {
+    if (draft.menu.isPresent() && MenuKeys.take(draft, before, input)) {
+      return draft.label.isEmpty() ? turn() : remembered(draft.label, false);
+    }
+    return switch (input) {
+      case NEXT, ENTER -> next();
+      case BACK -> back();
+      case HOLD -> hold();
+      case MENU -> menu();
+      case UNDO -> undo();
+      case SEND_AGAIN -> again();
+      case QUIET -> quiet();
+      case READY -> ready();
+      case DOWN -> next();
+      case UP -> back();
+    };
+  }
+
+  private Turn next() {
+    if (draft.now < draft.lockedUntil) {
+      return new Turn(before, List.of());
+    }
+    String label = Steps.next(draft);
+    return label.isEmpty() ? turn() : remembered(label, true);
+  }
+
+  private Turn back() {
+    Optional<Past> last = past.isEmpty() ? Optional.empty() : Optional.of(past.get(0));
+    if (last.isPresent() && last.get().isPlace()) {
+      return restored("Back. Nothing was sent.");
+    }
+    draft.notice =
+        last.map(p -> "The last thing was \"" + p.label() + "\"; undo takes it back.")
+            .orElse("This is the beginning.");
+    return turn();
+  }
+
+  private Turn undo() {
+    if (past.isEmpty()) {
+      draft.notice = "There is nothing to take back.";
+      return turn();
+    }
+    return restored("Taken back: " + past.get(0).label() + ". Nothing was sent.");
+  }
+
+  /** The press that began the hold is taken back first. */
+  private Turn hold() {
+    if (show.hold() == Show.Hold.NOTHING) {
+      return turn();
+    }
+    boolean pressedJustNow =
+        !past.isEmpty()
+            && past.get(0).isPlace()
+            && draft.now - past.get(0).atMillis() <= HOLD_TAKES_BACK_MILLIS;
+    Night night = pressedJustNow ? restored("").night() : before;
+    Input means = show.hold() == Show.Hold.BACK ? Input.BACK : Input.MENU;
+    return after(show, night, new Event.Pressed(draft.now, means));
+  }
+
+  private Turn menu() {
+    draft.menu = Optional.of(Menu.of(Menu.Page.MAIN));
+    return turn();
+  }
+
+  private Turn again() {
+    Steps.sendAgain(draft);
+    return turn();
+  }
+
+  private Turn quiet() {
+    Steps.quiet(draft);
+    return turn();
+  }
+
+  private Turn ready() {
+    draft.ready = !draft.ready;
+    return turn();
+  }
+
+  private Turn turn() {
+    return new Turn(new Night(draft.state(), past), draft.effects);
+  }
+
+  private Turn remembered(String label, boolean isPlace) {
+    State plain = new Draft(show, before.now(), draft.now).state();
+    List<Past> longer = new ArrayList<>();
+    longer.add(new Past(withoutMenu(plain), label, isPlace, draft.now));
+    longer.addAll(past.subList(0, Math.min(past.size(), Night.MOST_PAST - 1)));
+    past = longer;
+    return turn();
+  }
+
+  private State withoutMenu(State state) {
+    Draft plain = new Draft(show, state, draft.now);
+    plain.menu = Optional.empty();
+    return plain.state();
+  }
+
+  /** As it was before the last thing; a plan that was awaited then is asked for again. */
+  private Turn restored(String notice) {
+    Draft old = new Draft(show, past.get(0).before(), draft.now);
+    old.request = Math.max(old.request, before.now().request());
+    old.notice = notice;
+    old.lockedUntil = 0;
+    if (old.waiting || old.way().isEmpty() && old.ahead() < old.order.size()) {
+      old.ask();
+    }
+    return new Turn(new Night(old.state(), past.subList(1, past.size())), old.effects);
+  }
+}

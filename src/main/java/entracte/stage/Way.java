@@ -1,0 +1,39 @@
+package entracte.stage;
+
+import entracte.cue.Cue;
+import java.util.List;
+
+/**
+ * The way to one song.
+ *
+ * @param song its index in the show
+ * @param setUp whether nobody waits
+ * @param seconds how long it is expected to take
+ * @param lookAt what to look at before playing
+ */
+public record Way(int song, boolean setUp, List<Move> moves, double seconds, List<String> lookAt) {
+  public Way {
+    moves = List.copyOf(moves);
+    lookAt = List.copyOf(lookAt);
+  }
+
+  public static Way of(int song, Cue cue) {
+    return new Way(
+        song,
+        cue.setUp(),
+        cue.steps().stream().map(Move::of).toList(),
+        cue.seconds(),
+        cue.lookAt());
+  }
+
+  int count() {
+    return moves.stream().mapToInt(Move::moves).sum();
+  }
+
+  /** The same way with something to do first. */
+  Way after(List<Move> first) {
+    List<Move> all = new java.util.ArrayList<>(first);
+    all.addAll(moves);
+    return new Way(song, setUp, all, seconds, lookAt);
+  }
+}
