@@ -42,6 +42,20 @@ final class Casting {
     return copy;
   }
 
+  /** A casting whose song k is song {@code order[k]} of this one. */
+  Casting inOrder(int... order) {
+    Casting other = new Casting(order.length, shut.length);
+    for (int s = 0; s < order.length; s++) {
+      other.shape[s] = shape[order[s]];
+      other.module[s] = module[order[s]].clone();
+      other.strip[s] = strip[order[s]].clone();
+      for (int q = 0; q < shut.length; q++) {
+        other.shut[q][s] = shut[q][order[s]];
+      }
+    }
+    return other;
+  }
+
   @Override
   public String toString() {
     return Arrays.deepToString(module);

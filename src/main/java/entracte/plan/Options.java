@@ -63,6 +63,11 @@ public record Options(
     return new Options(aim, start, to, NO_LIMIT, seed, cancelled, progress, tempo, near);
   }
 
+  /** The same rounds, cut short after another time. */
+  public Options withTime(double to) {
+    return new Options(aim, start, to, rounds, seed, cancelled, progress, tempo, near);
+  }
+
   public Options withRounds(int to) {
     return new Options(aim, start, seconds, to, seed, cancelled, progress, tempo, near);
   }

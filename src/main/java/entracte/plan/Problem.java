@@ -90,6 +90,33 @@ final class Problem {
     return new Problem(this, from, to);
   }
 
+  /** The same songs in another order, from the same start state. */
+  Problem inOrder(int... order) {
+    return new Problem(this, start, order);
+  }
+
+  /** Some of the songs alone, the first of them from a bare rig. */
+  Problem alone(int... songs) {
+    return new Problem(this, Start.bare(), songs);
+  }
+
+  private Problem(Problem whole, Start start, int[] songs) {
+    prices = whole.prices;
+    set = whole.set.inOrder(songs);
+    rig = whole.rig;
+    parking = whole.parking;
+    lengthNeeded = whole.lengthNeeded;
+    this.start = start;
+    weights = Weights.of(start);
+    Arrays.stream(songs).mapToObj(whole.shapes::get).forEach(shapes::add);
+    boolean same = start == whole.start;
+    startCords = same ? whole.startCords : new int[0][];
+    startPosition = whole.startPosition.clone();
+    if (!same) {
+      Arrays.fill(startPosition, Double.NaN);
+    }
+  }
+
   private int[] sockets(Cord cord) {
     return new int[] {rig.indexOf(cord.source()), rig.indexOf(cord.sink())};
   }
