@@ -44,7 +44,8 @@ final class RunningOrder {
         gap(cue));
   }
 
-  private static String gap(Cue cue) {
+  /** The gap that the musician allows before a song, and how far it is overrun. */
+  static String gap(Cue cue) {
     if (cue.setUp()) {
       return "set-up, nobody waits";
     }

@@ -3,6 +3,8 @@ package entracte.cli;
 import entracte.check.PlayableSet;
 import entracte.finding.FindingPrinter;
 import entracte.plan.Options;
+import entracte.plan.Ordered;
+import entracte.plan.Orderer;
 import entracte.plan.Result;
 import entracte.plan.Start;
 import entracte.plan.Verifier;
@@ -16,6 +18,9 @@ import java.util.List;
 
 /** Loads a set, plans it and has the plan verified; a command gets a right plan or is stopped. */
 final class Search {
+  /** What stops the usual steps on a slow machine. */
+  private static final double MOST_SECONDS_FOR_AN_ORDER = 90;
+
   private final Streams streams;
   private final Planning planning;
 
@@ -40,6 +45,27 @@ final class Search {
       throw Stop.impossible("no plan was found. " + none.reason());
     }
     throw Stop.impossible("there is no plan. " + ((Result.Impossible) result).reason());
+  }
+
+  /** Looks for a better order of a set. */
+  Ordered.Found order(PlayableSet set, SearchOptions search, boolean quiet) {
+    Options options = search.options(start(search, set.setList().rig()));
+    if (!search.saysSeconds()) {
+      options = options.withTime(MOST_SECONDS_FOR_AN_ORDER);
+    }
+    ProgressLine progress = new ProgressLine(streams);
+    if (streams.progress() && !quiet) {
+      options = options.withProgress(progress::show);
+    }
+    Ordered ordered = Orderer.order(set, options);
+    progress.clear();
+    if (ordered instanceof Ordered.Found found) {
+      verified(found.proposed());
+      found.written().ifPresent(Search::verified);
+      return found;
+    }
+    throw Stop.impossible(
+        "there is no order to propose. " + ((Ordered.NoneFound) ordered).reason());
   }
 
   private Start start(SearchOptions search, Rig rig) {

@@ -60,6 +60,10 @@ final class SearchOptions {
     return seconds == null ? Options.DEFAULT_SECONDS : seconds;
   }
 
+  boolean saysSeconds() {
+    return seconds != null;
+  }
+
   long seed() {
     return seed;
   }

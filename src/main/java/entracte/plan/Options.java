@@ -35,7 +35,12 @@ public record Options(
   public static final long DEFAULT_SEED = 1;
 
   /** The best plan so far has {@code moves}; none has fewer than {@code lowerBound}. */
-  public record Progress(int moves, int lowerBound, double seconds) {}
+  public record Progress(int moves, int lowerBound, double seconds) {
+    /** The same as seen by a search that has taken so long in all. */
+    Progress at(double other) {
+      return new Progress(moves, lowerBound, other);
+    }
+  }
 
   public static Options defaults() {
     return new Options(

@@ -35,7 +35,8 @@ public final class Orderer {
 
   private Orderer(PlayableSet set, Options options) {
     this.set = set;
-    this.options = options.withAim(Aim.FEWEST);
+    this.options =
+        options.withAim(Aim.FEWEST).withProgress(p -> options.progress().accept(p.at(elapsed())));
     problem = new Problem(set, options.start());
     permitted = set.permittedOrders();
     written = IntStream.range(0, set.parts().size()).toArray();

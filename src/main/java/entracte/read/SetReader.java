@@ -42,11 +42,15 @@ public final class SetReader {
    * @return what could be read, and every mistake; nothing in the files makes this throw
    */
   public static ReadSet read(Path fileOrFolder) {
-    boolean folder = java.nio.file.Files.isDirectory(fileOrFolder);
-    SetReader reader =
-        new SetReader(FileName.of(folder ? fileOrFolder.resolve(SET_FILE) : fileOrFolder));
+    SetReader reader = new SetReader(fileOf(fileOrFolder));
     Optional<SetList> set = reader.read();
     return new ReadSet(set, reader.notes.places(), reader.notes.findings());
+  }
+
+  /** The set's file. */
+  static FileName fileOf(Path fileOrFolder) {
+    boolean folder = java.nio.file.Files.isDirectory(fileOrFolder);
+    return FileName.of(folder ? fileOrFolder.resolve(SET_FILE) : fileOrFolder);
   }
 
   private Optional<SetList> read() {

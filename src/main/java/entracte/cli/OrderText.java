@@ -1,0 +1,108 @@
+package entracte.cli;
+
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
+import entracte.cue.TimeText;
+import entracte.plan.Ordered;
+import entracte.plan.Result;
+import entracte.print.Fill;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A proposed order as text for a screen of 80 columns. */
+final class OrderText {
+  private static final int LONGEST_NAME = 30;
+  private static final String CUT = "..";
+
+  private final Ordered.Found found;
+  private final CueSheet sheet;
+  private final int nameWidth;
+  private final List<String> lines = new ArrayList<>();
+
+  private OrderText(Ordered.Found found, CueSheet sheet) {
+    this.found = found;
+    this.sheet = sheet;
+    int longest = sheet.cues().stream().mapToInt(cue -> Fill.width(cue.song())).max().orElse(0);
+    nameWidth = Math.max("between songs".length(), Math.min(LONGEST_NAME, longest));
+  }
+
+  /**
+   * @param sheet of the proposed plan
+   * @param quiet whether the songs are left out
+   */
+  static List<String> lines(Ordered.Found found, CueSheet sheet, boolean quiet) {
+    OrderText text = new OrderText(found, sheet);
+    if (!quiet) {
+      text.table();
+    }
+    text.say(text.saving());
+    text.say(text.known());
+    return text.lines;
+  }
+
+  private void table() {
+    say(sheet.set() + ", " + sheet.cues().size() + " songs on " + sheet.rig());
+    lines.add("");
+    lines.add(found.isWritten() ? "The order as written" : "Proposed order");
+    row("", "song", "was", "moves", "takes", "gap");
+    for (Cue cue : sheet.cues()) {
+      row(
+          Integer.toString(cue.number()),
+          cue.song(),
+          Integer.toString(found.order().get(cue.number() - 1) + 1),
+          Integer.toString(cue.moves()),
+          TimeText.of(cue.seconds()),
+          RunningOrder.gap(cue));
+    }
+    List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
+    double seconds = counted.stream().mapToDouble(Cue::seconds).sum();
+    String moves = Integer.toString(found.proposed().plan().moves());
+    row("", "between songs", "", moves, TimeText.of(seconds), "");
+    lines.add("");
+  }
+
+  private void row(String number, String song, String was, String moves, String takes, String gap) {
+    String name =
+        Fill.width(song) <= nameWidth
+            ? song
+            : Fill.lines(song, nameWidth - CUT.length(), "", "").get(0) + CUT;
+    String pad = " ".repeat(nameWidth - Fill.width(name));
+    lines.add(
+        String.format("%3s  %s%s %4s %6s  %-11s %s", number, name, pad, was, moves, takes, gap)
+            .stripTrailing());
+  }
+
+  private String saving() {
+    int moves = found.proposed().plan().moves();
+    if (found.written().isEmpty()) {
+      return "No plan was found for the order as written. Proposed: " + Totals.moves(moves) + ".";
+    }
+    Result.Planned written = found.written().get();
+    String was = "As written: " + Totals.moves(written.plan().moves()) + " between songs";
+    if (found.isWritten()) {
+      return was + ". No better order was found.";
+    }
+    String rules = found.writtenPermitted() ? "" : ", but not in an order that your rules permit";
+    return was + rules + ". Proposed: " + Totals.moves(moves) + difference() + ".";
+  }
+
+  private String difference() {
+    int saved = found.saved();
+    return saved == 0 ? "" : saved > 0 ? ", " + saved + " fewer" : ", " + -saved + " more";
+  }
+
+  private String known() {
+    int open = found.proposed().plan().moves() - found.lowerBound();
+    String bound = "Lower bound of every order permitted: " + found.lowerBound() + ". ";
+    return found.proven()
+        ? bound + "Proven: no order has fewer moves."
+        : bound
+            + "Not proven: a better order or plan could save at most "
+            + Totals.moves(open)
+            + ".";
+  }
+
+  private void say(String text) {
+    lines.addAll(Fill.lines(text, PlanText.WIDTH, "", "  "));
+  }
+}
