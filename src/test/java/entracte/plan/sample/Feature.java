@@ -12,8 +12,10 @@ public enum Feature {
   CLOSED,
   /** Sources feed several sinks. */
   MULTIPLES,
-  /** Multiples of two sizes; small ones make chains. */
+  /** Multiples of two sizes. */
   SIZES,
+  /** Multiples so small that three sinks take a chain of two. */
+  CHAINS,
   /** Roles that modules of two kinds can play. */
   SEVERAL_KINDS,
   /** Some roles name their module, some channels their number. */

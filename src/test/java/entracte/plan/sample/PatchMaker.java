@@ -18,6 +18,8 @@ import java.util.Set;
 final class PatchMaker {
   private static final List<String> SOUND = List.of("oscillator", "lfo");
 
+  private static final int SPREAD = 3;
+
   private final Dice dice;
   private final Set<Feature> features;
   private final Map<String, List<Module>> spare = new LinkedHashMap<>();
@@ -109,7 +111,7 @@ final class PatchMaker {
     }
     Hole sound = dice.one(tone.get().outs());
     tune(voice, tone.get());
-    if (dice.chance(0.5)) {
+    if (dice.chance(features.contains(Feature.CLOSED) ? 0.8 : 0.5)) {
       sound = blend(voice, sound);
     }
     if (dice.chance(0.7)) {
@@ -160,6 +162,20 @@ final class PatchMaker {
     }
     if (features.contains(Feature.MULTIPLES) && dice.chance(0.15)) {
       split(voice);
+    }
+    if (!multiples().isEmpty() && dice.chance(0.5)) {
+      spread(dice.one(dice.one(players).outs()));
+    }
+  }
+
+  /** Sends one signal to several inputs, as far as there are multiples for it. */
+  private void spread(Hole source) {
+    List<Player> all = dice.shuffled(players);
+    for (Player player : all.subList(0, Math.min(all.size(), SPREAD))) {
+      List<Hole> ins = player.freeIns();
+      if (!ins.isEmpty()) {
+        connect(source, player, dice.one(ins));
+      }
     }
   }
 

@@ -4,6 +4,7 @@ import entracte.check.KindBuilder;
 import entracte.check.RigBuilder;
 import entracte.rig.Rig;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,21 +36,40 @@ final class RigMaker {
     RigBuilder rig = kinds();
     List<String> all = new ArrayList<>(List.of("keys: keys"));
     List<String> kinds = kindsToPick();
-    int[] count = new int[kinds.size()];
-    List<String> must =
-        features.contains(Feature.MULTIPLES)
-            ? List.of("oscillator", "oscillator", "multiple")
-            : List.of("oscillator", "filter");
+    Map<String, Integer> count = new HashMap<>();
+    List<String> must = wanted();
     for (int module = 0; module < modules - 2; module++) {
       String kind = module < must.size() ? must.get(module) : dice.one(kinds);
-      int which = kinds.indexOf(kind);
-      all.add(kind + " " + ++count[which] + ": " + kind);
+      all.add(kind + " " + count.merge(kind, 1, Integer::sum) + ": " + kind);
     }
     all.add("output: output");
     for (int from = 0; from < all.size(); from += ROW) {
       rig.row(all.subList(from, Math.min(all.size(), from + ROW)).toArray(new String[0]));
     }
     return rig;
+  }
+
+  /** What the features are about, in random order after the first oscillator. */
+  private List<String> wanted() {
+    List<String> wanted = new ArrayList<>();
+    if (features.contains(Feature.MULTIPLES) || features.contains(Feature.CHAINS)) {
+      wanted.addAll(List.of("oscillator", "multiple"));
+    }
+    if (features.contains(Feature.CHAINS)) {
+      wanted.add("multiple");
+    }
+    if (features.contains(Feature.SIZES)) {
+      wanted.add("small multiple");
+    }
+    if (features.contains(Feature.CLOSED)) {
+      wanted.addAll(List.of("oscillator", "mixer"));
+    }
+    if (features.contains(Feature.JUMPERS) || wanted.isEmpty()) {
+      wanted.add("filter");
+    }
+    List<String> all = new ArrayList<>(List.of("oscillator"));
+    all.addAll(dice.shuffled(wanted));
+    return all;
   }
 
   private List<String> kindsToPick() {
@@ -65,7 +85,7 @@ final class RigMaker {
                 "envelope",
                 "lfo",
                 "mixer"));
-    if (features.contains(Feature.MULTIPLES)) {
+    if (features.contains(Feature.MULTIPLES) || features.contains(Feature.CHAINS)) {
       kinds.add("multiple");
     }
     if (features.contains(Feature.SIZES)) {
@@ -95,7 +115,7 @@ final class RigMaker {
         .kind("amplifier", k -> k.in("audio", "level cv").out("out"))
         .kind("envelope", k -> k.in("gate").out("out").knob("decay", 0, 10))
         .kind("mixer", this::mixer)
-        .kind("multiple", k -> k.taps(4))
+        .kind("multiple", k -> k.taps(features.contains(Feature.CHAINS) ? 3 : 4))
         .kind("small multiple", k -> k.taps(3))
         .kind(OUTPUT, k -> k.in(inputs.toArray(new String[0])));
   }
