@@ -27,7 +27,7 @@ public final class CpSatOracle {
   private final Cp cp = new Cp();
   private final PlayableSet set;
   private final Start start;
-  private final double seconds;
+  private final double effort;
   private final List<SongVars> songs = new ArrayList<>();
   private final List<CordVars> cords = new ArrayList<>();
   private final List<Changes> changes = new ArrayList<>();
@@ -36,10 +36,10 @@ public final class CpSatOracle {
   private final LinearExpr moves;
   private final LinearExpr setUpMoves;
 
-  private CpSatOracle(PlayableSet set, Start start, double seconds) {
+  private CpSatOracle(PlayableSet set, Start start, double effort) {
     this.set = set;
     this.start = start;
-    this.seconds = seconds;
+    this.effort = effort;
     for (Part part : set.parts()) {
       songs.add(new SongVars(cp, set.setList().rig(), part));
     }
@@ -61,10 +61,11 @@ public final class CpSatOracle {
   /**
    * Solves {@code set} from {@code start}.
    *
-   * @param seconds the most time for each of the two aims
+   * @param effort the most work for each of the two aims, by the solver's own count of its steps,
+   *     which is the same on any machine; one is about a second on a fast one
    */
-  public static Answer solve(PlayableSet set, Start start, double seconds) {
-    return new CpSatOracle(set, start, seconds).solve();
+  public static Answer solve(PlayableSet set, Start start, double effort) {
+    return new CpSatOracle(set, start, effort).solve();
   }
 
   private LinearExpr movesOf(int from, int to) {
@@ -117,7 +118,7 @@ public final class CpSatOracle {
     CpSolver solver = new CpSolver();
     solver
         .getParameters()
-        .setMaxTimeInSeconds(seconds)
+        .setMaxDeterministicTime(effort)
         .setRandomSeed(1)
         .setNumWorkers(1)
         .setOptimizeWithLbTreeSearch(true)

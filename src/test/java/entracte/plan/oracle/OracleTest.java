@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The reference solver knows what a person can work out, and its plans pass the verifier. */
 final class OracleTest {
-  private static final double SECONDS = 60;
+  private static final double EFFORT = 60;
   private static final int RANDOM = 10;
 
   static List<Known> knownSets() {
@@ -26,7 +26,7 @@ final class OracleTest {
   @MethodSource("knownSets")
   void itFindsTheFewestMovesOfSetsThatAPersonCanSolve(Known known) {
     Sample sample = known.sample();
-    Answer answer = CpSatOracle.solve(sample.set(), sample.start(), SECONDS);
+    Answer answer = CpSatOracle.solve(sample.set(), sample.start(), EFFORT);
     assertEquals(Answer.State.OPTIMAL, answer.state());
     assertEquals(
         List.of(known.moves(), known.setUpMoves()),
@@ -40,7 +40,7 @@ final class OracleTest {
     int solved = 0;
     for (int seed = 0; seed < RANDOM; seed++) {
       Sample sample = RandomSets.any(seed, 3, 6 + seed % 3);
-      Answer answer = CpSatOracle.solve(sample.set(), sample.start(), SECONDS);
+      Answer answer = CpSatOracle.solve(sample.set(), sample.start(), EFFORT);
       if (answer.state() == Answer.State.OPTIMAL) {
         assertJudged(answer);
         solved++;
