@@ -28,7 +28,10 @@ import java.util.function.Consumer;
  */
 final class StagePlanner {
   /** A first plan mostly takes no time; where it does, the search is given more each time. */
-  private static final double[] FIRST_SECONDS = {0.1, 1, 5, 20};
+  private static final double AT_ONCE_SECONDS = 0.1;
+
+  private static final double NEXT_SECONDS = 0.5;
+  private static final double[] PATIENT_SECONDS = {2, 20};
 
   private static final double BETTER_SECONDS = 3;
 
@@ -97,7 +100,13 @@ final class StagePlanner {
     PlayableSet left = set.inOrder(order.stream().mapToInt(Integer::intValue).toArray());
     PlayableSet playable = dead.isEmpty() ? left : left.without(dead);
     Options options = options(request, playable);
-    Result first = first(request, playable, options);
+    Result first = planning.plan(playable, options.withSeconds(AT_ONCE_SECONDS));
+    if (first instanceof Result.NoneFound && order.size() > 1) {
+      nextOnly(request, order, playable, options, note);
+    }
+    if (first instanceof Result.NoneFound) {
+      first = patiently(request, playable, options);
+    }
     if (first instanceof Result.Planned planned) {
       tell(request, order, planned, note);
       if (!planned.proven()) {
@@ -108,9 +117,18 @@ final class StagePlanner {
     }
   }
 
-  private Result first(Effect.Plan request, PlayableSet playable, Options options) {
+  /** The way to the next song alone is found sooner than the ways to all that are left. */
+  private void nextOnly(
+      Effect.Plan request, List<Integer> order, PlayableSet all, Options options, String note) {
+    Result next = planning.plan(all.inOrder(0), options.withSeconds(NEXT_SECONDS));
+    if (next instanceof Result.Planned planned && request.request() == latest.get()) {
+      tell(request, order, planned, note);
+    }
+  }
+
+  private Result patiently(Effect.Plan request, PlayableSet playable, Options options) {
     Result result = new Result.NoneFound("nobody looked");
-    for (double seconds : FIRST_SECONDS) {
+    for (double seconds : PATIENT_SECONDS) {
       if (!(result instanceof Result.NoneFound) || request.request() != latest.get()) {
         break;
       }

@@ -47,7 +47,7 @@ final class ChangeoverView {
   }
 
   private String time(ShowSong song) {
-    if (now.way().filter(Way::setUp).isPresent()) {
+    if (now.began() == 0) {
       return ": nobody waits";
     }
     if (song.gapSeconds().isEmpty()) {
@@ -61,7 +61,7 @@ final class ChangeoverView {
 
   private boolean over(ShowSong song) {
     return song.gapSeconds().isPresent()
-        && now.way().filter(way -> !way.setUp()).isPresent()
+        && now.began() > 0
         && gone > song.gapSeconds().getAsDouble();
   }
 

@@ -159,7 +159,7 @@ final class Draft {
     }
     first = List.of();
     reopen(); // what was done was done on the way to this song, not on the next way
-    if (asPlanned) {
+    if (asPlanned && (way().isPresent() || ahead() >= order.size())) {
       waiting = false;
     } else {
       plan();

@@ -30,7 +30,7 @@ public sealed interface Event {
    *
    * @param request which one it answers
    * @param order the songs that it leads to; what was asked for, less what cannot be played
-   * @param ways the way to each of them
+   * @param ways the way to each of them; only to the first ones, if the rest takes longer
    * @param note what the player should know; empty for nothing
    */
   record Planned(long atMillis, int request, List<Integer> order, List<Way> ways, String note)
@@ -38,8 +38,8 @@ public sealed interface Event {
     public Planned {
       order = List.copyOf(order);
       ways = List.copyOf(ways);
-      if (order.size() != ways.size()) {
-        throw new IllegalArgumentException("one way to each song");
+      if (order.size() < ways.size()) {
+        throw new IllegalArgumentException("more ways than songs");
       }
     }
   }

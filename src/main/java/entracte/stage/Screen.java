@@ -80,8 +80,7 @@ public final class Screen {
     String count = Math.min(now.at() + 1, now.order().size()) + " of " + now.order().size();
     return switch (now.phase()) {
       case WAITING -> show.set();
-      case CHANGEOVER ->
-          now.way().filter(Way::setUp).isPresent() ? "set-up" : "changeover to " + count;
+      case CHANGEOVER -> now.began() == 0 ? "set-up" : "changeover to " + count;
       case SONG -> "song " + count + section();
       case PAUSE -> "pause";
       case END -> "end";

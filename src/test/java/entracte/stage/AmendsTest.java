@@ -177,4 +177,17 @@ final class AmendsTest {
     small.press(Input.HOLD);
     assertFalse(small.night.menuOpen());
   }
+
+  /** Only the next way was found in time; the rest is asked for when the song begins. */
+  @Test
+  void theRestOfAPlanMayComeLater() {
+    small.next(4).choose("swap");
+    List<Way> one = List.of(SmallShow.way(2, false));
+    small.take(new Event.Planned(small.now, asked().request(), List.of(2, 1, 3), one, ""));
+    small.next(1).next(3);
+    assertEquals(List.of(), small.effects);
+    small.next(1);
+    assertEquals("SONG Enamel", small.place());
+    assertEquals(List.of(1, 3), asked().order());
+  }
 }
