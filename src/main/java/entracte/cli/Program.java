@@ -42,6 +42,7 @@ final class Program {
             .addSubcommand(new StageCommand(streams, planning))
             .addSubcommand(new PlanCommand(streams, planning))
             .addSubcommand(new OrderCommand(streams, planning))
+            .addSubcommand(new WhatIfCommand(streams, planning))
             .addSubcommand(new SheetCommand(streams, planning))
             .addSubcommand(new RehearseCommand(streams, planning, hearing));
     return line.setExpandAtFiles(false)

@@ -18,7 +18,6 @@ final class ProgressLine {
   void show(Options.Progress progress) {
     if (progress.seconds() - shownAt >= QUIET_SECONDS) {
       shownAt = progress.seconds();
-      shown = true;
       String text =
           String.format(
               java.util.Locale.ROOT,
@@ -26,9 +25,15 @@ final class ProgressLine {
               Totals.moves(progress.moves()),
               progress.lowerBound(),
               progress.seconds());
-      streams.err().print(CLEAR + text);
-      streams.err().flush();
+      say(text);
     }
+  }
+
+  /** Shows a text in place of the one before; from any thread. */
+  synchronized void say(String text) {
+    shown = true;
+    streams.err().print(CLEAR + text);
+    streams.err().flush();
   }
 
   void clear() {

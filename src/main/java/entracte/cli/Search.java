@@ -32,11 +32,14 @@ final class Search {
   Result.Planned plan(SetArgument set, SearchOptions search) {
     PlayableSet playable = Loader.playable(set.path(), streams);
     Options options = search.options(start(search, playable.setList().rig()));
+    return plan(playable, options, set.quiet());
+  }
+
+  /** Plans a set that is loaded. */
+  Result.Planned plan(PlayableSet playable, Options options, boolean quiet) {
     ProgressLine progress = new ProgressLine(streams);
-    if (streams.progress() && !set.quiet()) {
-      options = options.withProgress(progress::show);
-    }
-    Result result = planning.plan(playable, options);
+    boolean shows = streams.progress() && !quiet;
+    Result result = planning.plan(playable, shows ? options.withProgress(progress::show) : options);
     progress.clear();
     if (result instanceof Result.Planned planned) {
       return verified(planned);

@@ -55,4 +55,11 @@ public record CordStock(NavigableMap<Integer, Integer> countByLengthCm) {
         .mapToInt(Map.Entry::getKey)
         .findFirst();
   }
+
+  /** The same bag with so many more cords of its greatest length, which serve for any shorter. */
+  public CordStock withMore(int count) {
+    TreeMap<Integer, Integer> more = new TreeMap<>(countByLengthCm);
+    more.merge(more.isEmpty() ? ANY_LENGTH : more.lastKey(), count, Integer::sum);
+    return new CordStock(more);
+  }
 }

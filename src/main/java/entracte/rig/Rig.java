@@ -1,8 +1,10 @@
 package entracte.rig;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * The whole instrument.
@@ -76,5 +78,39 @@ public record Rig(
   /** The length in stock that a cord between two modules needs; empty if none is long enough. */
   public OptionalInt cordLengthCm(Module a, Module b) {
     return cords.lengthFor(reachCm(a, b));
+  }
+
+  /** The same rig with other cords in the bag. */
+  public Rig withCords(CordStock others) {
+    return new Rig(name, kinds, rows, others, rowHeightCm, gear, footSwitch, hands);
+  }
+
+  /** The same rig with one more module, at the right end of the row that has the last such. */
+  public Rig withOneMore(Kind kind) {
+    int row =
+        modules().stream().filter(m -> m.kind().equals(kind)).mapToInt(Module::row).max().orElse(0);
+    double edgeCm =
+        rows.get(row).stream()
+            .mapToDouble(m -> m.centreCm() + m.kind().widthCm() / 2)
+            .max()
+            .orElse(0);
+    Module more = new Module(freeName(kind), kind, row, edgeCm + kind.widthCm() / 2);
+    List<List<Module>> longer = new ArrayList<>(rows);
+    longer.set(row, Stream.concat(rows.get(row).stream(), Stream.of(more)).toList());
+    return withRows(longer);
+  }
+
+  private String freeName(Kind kind) {
+    String free = "another " + kind.name();
+    while (module(free).isPresent() || kind(free).isPresent()) {
+      free = "yet " + free;
+    }
+    return free;
+  }
+
+  /** The same rig without one of its modules; what stands beside the hole stays in its place. */
+  public Rig without(Module missing) {
+    return withRows(
+        rows.stream().map(row -> row.stream().filter(m -> !m.equals(missing)).toList()).toList());
   }
 }

@@ -46,11 +46,12 @@ public record SetList(
     this(name, rig, songs, parking, Slot.open());
   }
 
-  /** The same set with other songs, or its own in another order; rules about no song go. */
+  /** The same set with other songs, or its own in another order; what names a lost song goes. */
   public SetList withSongs(List<Song> others) {
     List<String> names = others.stream().map(Song::name).toList();
     List<OrderRule> kept = order.stream().filter(r -> names.containsAll(r.songs())).toList();
-    return new SetList(name, rig, others, parking, slot, fallback, kept);
+    Optional<String> still = fallback.filter(names::contains);
+    return new SetList(name, rig, others, parking, slot, still, kept);
   }
 
   /** The same set on another rig. */

@@ -144,7 +144,7 @@ class ProgramTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "plan", "order", "sheet", "rehearse"})
+  @ValueSource(strings = {"check", "plan", "order", "whatif", "sheet", "rehearse"})
   void everyCommandExplainsItselfWithinEightyColumns(String command) {
     assertEquals(0, typist.type(command, "--help"));
     List<String> lines = typist.out().lines().toList();
@@ -173,7 +173,7 @@ class ProgramTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"check", "plan", "order", "sheet", "rehearse"})
+  @ValueSource(strings = {"check", "plan", "order", "whatif", "sheet", "rehearse"})
   void theExamplesNameSetsThatExist(String command) {
     typist.type(command, "--help");
     List<String> sets =
