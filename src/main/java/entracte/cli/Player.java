@@ -4,6 +4,7 @@ import entracte.cue.CueSheet;
 import entracte.plan.Plan;
 import entracte.rehearsal.Learned;
 import entracte.rehearsal.RunLog;
+import entracte.rig.Rig;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -13,14 +14,14 @@ final class Player {
 
   /** The plan in words and with the player's own seconds. */
   static CueSheet words(Plan plan, Path set) {
-    return CueSheet.of(plan, learned(plan, set));
+    return CueSheet.of(plan, learned(plan.setList().rig(), set));
   }
 
   /** What is known of the player; a log that cannot be read stops the command. */
-  static Learned learned(Plan plan, Path set) {
+  static Learned learned(Rig rig, Path set) {
     RunLog log = RunLog.beside(set);
     try {
-      return Learned.from(plan.setList().rig(), log);
+      return Learned.from(rig, log);
     } catch (IOException e) {
       throw trouble(log, e);
     }

@@ -113,7 +113,7 @@ final class RehearseCommand implements Callable<Integer> {
     Instant begun = hearing.clock().now().instant();
     Learned learned =
         what.summary
-            ? Player.learned(plan, set.path())
+            ? Player.learned(plan.setList().rig(), set.path())
             : Practice.rehearse(
                 plan, log, choice(plan), !whole, hearing.with(streams), hearing.clock());
     if (!set.quiet()) {

@@ -2,11 +2,13 @@ package entracte.cli;
 
 import entracte.check.PlayableSet;
 import entracte.finding.FindingPrinter;
+import entracte.plan.Aim;
 import entracte.plan.Options;
 import entracte.plan.Ordered;
 import entracte.plan.Orderer;
 import entracte.plan.Result;
 import entracte.plan.Start;
+import entracte.plan.Tempo;
 import entracte.plan.Verifier;
 import entracte.read.ReadState;
 import entracte.read.RigStateReader;
@@ -31,7 +33,9 @@ final class Search {
 
   Result.Planned plan(SetArgument set, SearchOptions search) {
     PlayableSet playable = Loader.playable(set.path(), streams);
-    Options options = search.options(start(search, playable.setList().rig()));
+    Rig rig = playable.setList().rig();
+    Options options =
+        search.options(start(search, rig), Player.learned(rig, set.path()).tempo(rig));
     return plan(playable, options, set.quiet());
   }
 
@@ -39,7 +43,8 @@ final class Search {
   Result.Planned plan(PlayableSet playable, Options options, boolean quiet) {
     ProgressLine progress = new ProgressLine(streams);
     boolean shows = streams.progress() && !quiet;
-    Result result = planning.plan(playable, shows ? options.withProgress(progress::show) : options);
+    Options told = shows ? options.withProgress(progress::show) : options;
+    Result result = planning.plan(playable, begun(playable, told));
     progress.clear();
     if (result instanceof Result.Planned planned) {
       return verified(planned);
@@ -52,7 +57,7 @@ final class Search {
 
   /** Looks for a better order of a set. */
   Ordered.Found order(PlayableSet set, SearchOptions search, boolean quiet) {
-    Options options = search.options(start(search, set.setList().rig()));
+    Options options = search.options(start(search, set.setList().rig()), Tempo.steady());
     if (!search.saysSeconds()) {
       options = options.withTime(MOST_SECONDS_FOR_AN_ORDER);
     }
@@ -69,6 +74,15 @@ final class Search {
     }
     throw Stop.impossible(
         "there is no order to propose. " + ((Ordered.NoneFound) ordered).reason());
+  }
+
+  /** The fewest seconds are looked for near the fewest moves, so as never to end up behind them. */
+  private Options begun(PlayableSet playable, Options options) {
+    return options.aim() == Aim.FASTEST
+            && planning.plan(playable, options.withAim(Aim.FEWEST).withRounds(1))
+                instanceof Result.Planned near
+        ? options.withNear(near.plan())
+        : options;
   }
 
   private Start start(SearchOptions search, Rig rig) {

@@ -3,6 +3,7 @@ package entracte.cli;
 import entracte.plan.Aim;
 import entracte.plan.Options;
 import entracte.plan.Start;
+import entracte.plan.Tempo;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -21,7 +22,9 @@ final class SearchOptions {
       paramLabel = "AIM",
       defaultValue = "fewest",
       converter = AimWord.class,
-      description = "What to have least of; fewest: moves between songs, then in the set-up.")
+      description =
+          "What to have least of. fewest: moves between songs, then in the set-up; fastest: your"
+              + " own seconds for them, as far as they are known.")
   private Aim aim;
 
   @Option(
@@ -92,8 +95,9 @@ final class SearchOptions {
   }
 
   /** What the planner is given. */
-  Options options(Start start) {
-    Options options = Options.defaults().withAim(aim).withStart(start).withSeed(seed);
+  Options options(Start start, Tempo tempo) {
+    Options options =
+        Options.defaults().withAim(aim).withTempo(tempo).withStart(start).withSeed(seed);
     return seconds == null ? options : options.withSeconds(seconds);
   }
 
@@ -103,10 +107,11 @@ final class SearchOptions {
     public Aim convert(String typed) {
       return switch (typed.toLowerCase(Locale.ROOT)) {
         case "fewest" -> Aim.FEWEST;
-        case "fastest", "even" ->
+        case "fastest" -> Aim.FASTEST;
+        case "even" ->
             throw new TypeConversionException(
-                "this version cannot plan for " + typed + " yet, only for fewest");
-        default -> throw new TypeConversionException("an aim is fewest, not " + typed);
+                "this version cannot plan for even yet, only for fewest and fastest");
+        default -> throw new TypeConversionException("an aim is fewest or fastest, not " + typed);
       };
     }
   }

@@ -66,7 +66,7 @@ final class SheetCommand implements Callable<Integer> {
             });
     SheetFile.demandFree(file);
     Plan plan = new Search(streams, planning).plan(set, search).plan();
-    Paperwork papers = Paperwork.of(plan, Player.learned(plan, set.path()));
+    Paperwork papers = Paperwork.of(plan, Player.learned(plan.setList().rig(), set.path()));
     String wrote = write(end, papers, options);
     if (!set.quiet()) {
       streams.line(wrote);

@@ -3,6 +3,7 @@ package entracte.cli;
 import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.TimeText;
+import entracte.plan.Aim;
 import entracte.plan.Result;
 import entracte.print.Fill;
 import java.util.ArrayList;
@@ -41,10 +42,27 @@ final class Totals {
 
   private String between() {
     int moves = planned.plan().moves();
+    if (planned.aim() == Aim.FASTEST) {
+      return timed();
+    }
     String total = "Between songs: " + moves(moves) + "; lower bound " + planned.lowerBound() + ".";
     return planned.proven()
         ? total + " Proven: no plan has fewer."
         : total + " " + open(moves - planned.lowerBound()) + " " + stopped();
+  }
+
+  /** Seconds have no bound; moves keep theirs. */
+  private String timed() {
+    double seconds =
+        sheet.cues().stream().filter(cue -> !cue.setUp()).mapToDouble(Cue::seconds).sum();
+    return "Between songs: "
+        + moves(planned.plan().moves())
+        + ", about "
+        + TimeText.of(seconds)
+        + ". Planned for the fewest seconds, of which nothing is proven; no plan has fewer than "
+        + moves(planned.lowerBound())
+        + ". "
+        + stopped();
   }
 
   private String setUp() {

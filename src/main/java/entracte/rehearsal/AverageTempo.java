@@ -12,11 +12,15 @@ import java.util.Map;
 /**
  * A player's seconds for single moves. Where the hand comes from is not known, so its way is the
  * average one to that place from all places; a knob turns by the average of all turns, which is a
- * third of its scale.
+ * third of its scale. Nor is it known whether a plug is one of two of a cord that comes from the
+ * bag; so each bears its share of the way there.
  */
 final class AverageTempo implements Tempo {
   /** The mean distance of two points thrown on a line of length 1. */
   private static final double PART_OF_SCALE = 1.0 / 3;
+
+  /** How many of the cords that move come from the bag or go there. An estimate. */
+  private static final double CORDS_OF_THE_BAG = 0.5;
 
   private final TimeModel model;
   private final Player player;
@@ -38,12 +42,14 @@ final class AverageTempo implements Tempo {
 
   @Override
   public double pull(Socket at) {
-    return seconds(Work.PULL, model.out(way(at.module())));
+    double toBag = CORDS_OF_THE_BAG * model.toBag() / 2;
+    return seconds(Work.PULL, model.out(way(at.module())) + toBag);
   }
 
   @Override
   public double plug(Socket at) {
-    return seconds(Work.PLUG, model.in(way(at.module())));
+    double fromBag = CORDS_OF_THE_BAG * model.fromBag() / 2;
+    return seconds(Work.PLUG, model.in(way(at.module())) + fromBag);
   }
 
   @Override

@@ -117,7 +117,12 @@ public final class TimeModel {
 
   /** TMU to carry a plug to its jack and put it in. */
   double in(double carryCm) {
-    return Mtm.over(Way.MOVE_C, carryCm) + Mtm.position(hands.plugs().ordinal()) + Mtm.RELEASE;
+    return Mtm.over(Way.MOVE_C, carryCm) + place();
+  }
+
+  /** TMU to put a plug in that is at its jack. */
+  private double place() {
+    return Mtm.position(hands.plugs().ordinal()) + Mtm.RELEASE;
   }
 
   /** TMU to turn a knob by a part of its scale, looking before and after. */
@@ -134,10 +139,22 @@ public final class TimeModel {
     return Mtm.over(Way.REACH_B, reachCm) + Math.max(1, positions) * Mtm.APPLY_PRESSURE;
   }
 
+  /** TMU to put a cord away. */
+  double toBag() {
+    return Mtm.over(Way.MOVE_B, hands.bagCm());
+  }
+
+  /** TMU to find a cord in the bag and bring it to the case. */
+  double fromBag() {
+    return Mtm.over(Way.REACH_C, hands.bagCm())
+        + Mtm.GRASP_JUMBLED
+        + Mtm.over(Way.MOVE_C, hands.bagCm());
+  }
+
   private double pull(Step step, double reachCm) {
     double tmu = out(reachCm);
     if (step.wholeCord()) {
-      tmu += out(between(step)) + Mtm.over(Way.MOVE_B, hands.bagCm());
+      tmu += out(between(step)) + toBag();
     }
     return tmu + Mtm.RELEASE;
   }
@@ -147,8 +164,7 @@ public final class TimeModel {
     if (!step.wholeCord()) {
       return loose + in(HANGING_CM);
     }
-    double fetch = Mtm.over(Way.REACH_C, hands.bagCm()) + Mtm.GRASP_JUMBLED;
-    return fetch + in(hands.bagCm()) + loose + in(between(step));
+    return fromBag() + place() + loose + in(between(step));
   }
 
   private double between(Step step) {

@@ -130,4 +130,14 @@ class RehearseTest {
     assertTrue(
         typist.err().startsWith("entracte: the rehearsal log cannot be used: "), typist.err());
   }
+
+  @Test
+  void aPlanForTheFewestSecondsClaimsNoProofOfThem() {
+    assertEquals(0, typist.type("plan", set, "-q", "--aim", "fastest"));
+    String told = typist.out().replaceAll("\\s+", " ");
+    assertTrue(
+        told.contains("Planned for the fewest seconds, of which nothing is proven; no plan"),
+        typist.out());
+    assertTrue(!told.contains("Proven"), typist.out());
+  }
 }
