@@ -13,14 +13,13 @@ import java.util.stream.IntStream;
  */
 final class Search {
   private static final int SEEDS = 2;
-  private static final long LOOSE_STEPS_PER_SONG = 25_000;
-  private static final long TIGHT_STEPS_PER_SONG = 6_000;
-  private static final long PROOF_STEPS = 20_000;
+  private static final long LOOSE_STEPS_PER_SONG = 12_000;
+  private static final long TIGHT_STEPS_PER_SONG = 3_000;
+  private static final long PROOF_STEPS = 15_000;
   private static final int LONGER_EACH_ROUND = 2;
   private static final double GENTLE = 0.25;
   private static final int SMALL_SET = 5;
   private static final int ROUNDS_OF_SMALL_SET = 6;
-  private static final int MIDDLE_SET = 15;
 
   private final Problem problem;
   private final Options options;
@@ -68,7 +67,9 @@ final class Search {
     return best.<Result>map(this::planned)
         .orElse(
             new Result.NoneFound(
-                "No casting was found that the jumpers and the cords in stock can serve."));
+                seconds() > options.seconds()
+                    ? "The time was up before one was found; --seconds gives it more."
+                    : "No casting was found that the jumpers and the cords in stock can serve."));
   }
 
   /** A round takes twice as long as the one before; small sets get more of them. */
@@ -79,7 +80,7 @@ final class Search {
     if (problem.songs() <= SMALL_SET) {
       return ROUNDS_OF_SMALL_SET;
     }
-    return problem.songs() <= MIDDLE_SET ? 2 : 1;
+    return 1;
   }
 
   private Result planned(Plan plan) {
@@ -97,10 +98,11 @@ final class Search {
   }
 
   private void anneal(Workers workers, int round, long longer) {
-    keepBest(annealed(workers, round, longer));
+    keepIfBetter(least(annealed(workers, round, longer)));
     if (best.isEmpty() && stock == Stock.LOOSE) {
       stock = Stock.TIGHT;
-      keepBest(annealed(workers, round, longer));
+      keepIfBetter(bestCasting);
+      keepIfBetter(least(annealed(workers, round, longer)));
     }
   }
 
@@ -115,30 +117,37 @@ final class Search {
                         () -> {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
-                          annealer.anneal(steps, heat(i), this::mustStop);
+                          annealer.anneal(steps, heat(i), this::mustMoveOn);
                           return annealer;
                         })
             .toList();
     return workers.all(tasks);
   }
 
-  /** A known plan is first looked at closely by one, and forgotten by the others. */
+  /**
+   * A casting that is known to be good is looked at closely by one, and forgotten by the others.
+   */
   private double heat(int seed) {
-    return options.near().isPresent() && seed == 0 ? GENTLE : 1;
+    boolean known = options.near().isPresent() || stock == Stock.TIGHT;
+    return known && seed == 0 ? GENTLE : 1;
   }
 
-  private void keepBest(List<Annealer> annealers) {
+  private static Casting least(List<Annealer> annealers) {
     Annealer least = annealers.get(0);
     for (Annealer other : annealers) {
       least = other.bestCost() < least.bestCost() ? other : least;
     }
-    keepIfBetter(least.best());
+    return least.best();
   }
 
+  /** Without a plan so far, the next search begins from the casting all the same. */
   private void keepIfBetter(Casting casting) {
     Optional<Plan> plan = stock == Stock.LOOSE ? finish.loosePlan(casting) : finish.plan(casting);
-    if (plan.isPresent() && (best.isEmpty() || isBetter(plan.get(), best.get()))) {
+    boolean better = plan.isPresent() && (best.isEmpty() || isBetter(plan.get(), best.get()));
+    if (better) {
       best = plan;
+    }
+    if (better || best.isEmpty()) {
       bestCasting = casting;
     }
   }
@@ -159,6 +168,12 @@ final class Search {
   private void tell() {
     best.ifPresent(
         plan -> options.progress().accept(new Options.Progress(plan.moves(), bound, seconds())));
+  }
+
+  /** While there is no plan, the first search leaves half of the time to the one after it. */
+  private boolean mustMoveOn() {
+    boolean first = best.isEmpty() && stock == Stock.LOOSE;
+    return mustStop() || (first && seconds() > options.seconds() / 2);
   }
 
   private boolean mustStop() {
