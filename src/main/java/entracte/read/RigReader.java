@@ -30,8 +30,9 @@ final class RigReader {
   }
 
   /**
-   * The rig in {@code file}; empty if a part of it is lost: every patch that uses the part would be
-   * called wrong.
+   * The rig in {@code file}; empty if a part of its kinds or modules is lost: every patch that uses
+   * the part would be called wrong. What else is lost hides nothing; nobody counts the cords of a
+   * rig that has an error in its file.
    */
   Optional<Rig> read(FileName file, Place asked) {
     int losses = notes.losses();
@@ -43,12 +44,12 @@ final class RigReader {
     String name = fields.title("rig", file);
     Map<String, Kind> kinds = kinds(fields);
     List<List<Module>> rows = new RowsReader(kinds, notes).read(fields);
+    boolean whole = notes.losses() == losses;
     CordStock cords =
         fields
             .entry("cords")
             .map(entry -> new StockReader(notes).read(entry))
             .orElseGet(CordStock::unlimited);
-    boolean whole = notes.losses() == losses;
     double rowHeight =
         fields
             .leaf("row height")

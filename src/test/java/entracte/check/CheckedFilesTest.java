@@ -9,6 +9,7 @@ import entracte.read.SetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -78,8 +79,23 @@ final class CheckedFilesTest {
 
   private List<String> said() {
     ReadSet read = SetReader.read(folder);
-    Checked checked = Checker.check(read.setList().orElseThrow(), read.places(), read.findings());
-    return checked.findings().stream()
+    return lines(checked(read).findings());
+  }
+
+  /** What the reading finds, and then the check. */
+  private List<String> all() {
+    ReadSet read = SetReader.read(folder);
+    List<Finding> findings = new ArrayList<>(read.findings());
+    findings.addAll(checked(read).findings());
+    return lines(findings);
+  }
+
+  private static Checked checked(ReadSet read) {
+    return Checker.check(read.setList().orElseThrow(), read.places(), read.findings());
+  }
+
+  private static List<String> lines(List<Finding> findings) {
+    return findings.stream()
         .sorted(Comparator.comparing((Finding f) -> f.place().file()).thenComparing(LINE))
         .map(f -> where(f.place()) + " " + f.message())
         .toList();
@@ -129,5 +145,29 @@ final class CheckedFilesTest {
     Files.writeString(
         folder.resolve("rig.yaml"), RIG.replace("osc 1: oscillator", "osc 1: oscilator"));
     assertEquals(0, said().stream().filter(text -> text.contains("need 2 modules")).count());
+  }
+
+  /** Whose cords cannot be counted still has kinds and modules for a patch to be held to. */
+  @Test
+  void cordsThatCannotBeCountedHideNoOtherMistake() throws IOException {
+    Files.writeString(
+        folder.resolve("rig.yaml"),
+        RIG.replace("levle", "level").replace("channel: 17", "channel: 1") + "cords: twelve\n");
+    Files.writeString(
+        folder.resolve("plain.yaml"),
+        """
+        patch: plain
+        roles: {bass: oscillator}
+        connections: {keys.pitch: bass.pitch, bsas.saw: main.in, bass.saw: mix 1.low.in}
+        """);
+    Files.writeString(
+        folder.resolve("set.yaml"),
+        SET.replace("gap: 0 s", "gap: -75 s").replace("program: 200", "program: 20"));
+    assertEquals(
+        List.of(
+            "plain.yaml:3:39 \"bsas\" is no role of this patch and no module of the rig",
+            "rig.yaml:19:8 \"twelve\" is not a whole number",
+            "set.yaml:4:5 the gap before \"One\" is -75 s"),
+        all());
   }
 }

@@ -226,7 +226,6 @@ final class RigMistakesTest {
     assertTrue(read(kind("{out: {a: b}}")).setList().isEmpty());
     assertTrue(read(kind("{out: [a], out: [b]}")).setList().isEmpty());
     assertTrue(read("rig: R\nkinds: {k: {out: o}}\nrows: [[m: ring]]\n").setList().isEmpty());
-    assertTrue(read(with("cords: many")).setList().isEmpty());
   }
 
   @Test
@@ -236,6 +235,7 @@ final class RigMistakesTest {
     assertTrue(read(kind("{taps: 0}")).setList().isPresent());
     assertTrue(read(kind("{out: o, colour: red}")).setList().isPresent());
     assertTrue(read(with("cords: {30: 10}")).setList().isPresent());
+    assertTrue(read(with("cords: many")).setList().isPresent());
     assertTrue(read(with("gear: {piano: {port: 3}}")).setList().isPresent());
     assertTrue(read(with("foot switch: A")).setList().isPresent());
   }
