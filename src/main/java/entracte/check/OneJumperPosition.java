@@ -10,14 +10,16 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * One position of every jumper serves all songs. All combinations of the positions wanted are
  * tried; for each, a song can be cast if a matching of its roles to modules that stand right is
  * complete. Exact while combinations times songs stay within {@link #MOST_MATCHINGS}; beyond, the
- * planner finds out. Memory is a bit for each of these. The songs reported are a set of which none
- * could be spared.
+ * planner finds out. Memory is a bit for each of these. The songs reported are a smallest set that
+ * cannot be served together, if it can be found soon, see {@link FewestSongs}; of several such, two
+ * songs that name the very same module, since everyone sees why.
  */
 final class OneJumperPosition {
   private static final int MOST_MATCHINGS = 100_000;
@@ -122,17 +124,32 @@ final class OneJumperPosition {
         .allMatch(need -> need.position().equals(set.get(new JumperIn(module, need.jumper()))));
   }
 
-  /** Spares one song after another while the others still cannot be served together. */
-  private List<Reading> cause(List<BitSet> failing) {
-    BitSet kept = new BitSet();
-    kept.set(0, readings.size());
-    for (int song = 0; song < readings.size(); song++) {
-      kept.clear(song);
-      if (!failing.stream().allMatch(kept::intersects)) {
-        kept.set(song);
+  /** Two songs that want one jumper of the only module that will do for both in two ways. */
+  private Optional<List<Reading>> pinnedInTwoWays() {
+    Map<JumperIn, Map<String, Reading>> wishes = new HashMap<>();
+    for (Reading reading : readings.values()) {
+      Part part = reading.part().orElseThrow();
+      for (JumperNeed need : part.jumpers()) {
+        List<Module> players = part.roles().get(need.role()).candidates();
+        if (players.size() == 1) {
+          Map<String, Reading> first =
+              wishes.computeIfAbsent(
+                  new JumperIn(players.get(0), need.jumper()), j -> new LinkedHashMap<>());
+          first.putIfAbsent(need.position(), reading);
+          if (first.size() > 1) {
+            return Optional.of(List.copyOf(first.values()));
+          }
+        }
       }
     }
+    return Optional.empty();
+  }
+
+  /** No song clashes with itself, so two that are pinned against each other are fewest. */
+  private List<Reading> cause(List<BitSet> failing) {
     List<Reading> all = List.copyOf(readings.values());
-    return kept.stream().mapToObj(all::get).toList();
+    return pinnedInTwoWays()
+        .orElseGet(
+            () -> new FewestSongs(failing, all.size()).find().stream().mapToObj(all::get).toList());
   }
 }

@@ -1,6 +1,7 @@
 package entracte.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.rig.Rig;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /**
  * The rule for jumpers against every setting and every casting, tried one by one: three filters,
  * each with one jumper of two positions; songs whose roles want one, or the other, or do not care,
- * and may be pinned.
+ * and may be pinned. The songs named are held to every smaller set of songs.
  */
 final class JumperOracleTest {
   private static final int FILTERS = 3;
@@ -36,7 +37,13 @@ final class JumperOracleTest {
       List<List<Wish>> songs = songs(random);
       boolean possible = possible(songs);
       impossible += possible ? 0 : 1;
-      assertEquals(possible, checked(songs).set().isPresent(), songs::toString);
+      Checked checked = checked(songs);
+      assertEquals(possible, checked.set().isPresent(), songs::toString);
+      if (!possible) {
+        String said = checked.findings().get(0).message();
+        assertEquals(fewest(songs), said.split(" wants ", -1).length - 1, songs::toString);
+        assertFalse(possible(named(said, songs)), said);
+      }
     }
     assertTrue(impossible > CASES / 10 && impossible < CASES * 9 / 10, "lopsided: " + impossible);
   }
@@ -87,6 +94,33 @@ final class JumperOracleTest {
       }
     }
     return false;
+  }
+
+  /** How many songs the smallest set has that cannot be served together. */
+  private static int fewest(List<List<Wish>> songs) {
+    int fewest = songs.size();
+    for (int bits = 0; bits < 1 << songs.size(); bits++) {
+      List<List<Wish>> some = new ArrayList<>();
+      for (int song = 0; song < songs.size(); song++) {
+        if ((bits >> song & 1) == 1) {
+          some.add(songs.get(song));
+        }
+      }
+      if (some.size() < fewest && !possible(some)) {
+        fewest = some.size();
+      }
+    }
+    return fewest;
+  }
+
+  private static List<List<Wish>> named(String message, List<List<Wish>> songs) {
+    List<List<Wish>> named = new ArrayList<>();
+    for (int song = 0; song < songs.size(); song++) {
+      if (message.contains("\"song " + song + "\" wants")) {
+        named.add(songs.get(song));
+      }
+    }
+    return named;
   }
 
   private static boolean castable(List<Wish> wishes, int role, int taken, String[] set) {

@@ -42,8 +42,8 @@ final class JumpersTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: no setting of the jumpers serves the whole set:"
-                + " \"Noon\" wants \"other slope\" at \"3-pole\";"
-                + " \"Dusk\" wants \"other slope\" at \"2-pole\""
+                + " \"Noon\" wants \"other slope\" at \"3-pole\" for \"filter 1\";"
+                + " \"Dusk\" wants \"other slope\" at \"2-pole\" for \"filter 1\""
                 + ADVICE),
         rig(1),
         wants("Noon", "3-pole"),
@@ -61,8 +61,8 @@ final class JumpersTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: no setting of the jumpers serves the whole set:"
-                + " \"Dusk\" wants \"other slope\" at \"2-pole\";"
-                + " \"Dawn\" wants \"other slope\" at \"3-pole\""
+                + " \"Dusk\" wants \"other slope\" at \"2-pole\" for \"f1\" and \"f2\";"
+                + " \"Dawn\" wants \"other slope\" at \"3-pole\" for \"f1\""
                 + ADVICE),
         rig(2),
         wants("Dusk", "2-pole", "2-pole"),
@@ -100,13 +100,74 @@ final class JumpersTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: no setting of the jumpers serves the whole set:"
-                + " \"Straight\" wants \"other slope\" at \"2-pole\";"
-                + " \"Crossed\" wants \"other slope\" at \"3-pole\""
+                + " \"Straight\" wants \"other slope\" at \"2-pole\" for \"filter 1\";"
+                + " \"Crossed\" wants \"other slope\" at \"3-pole\" for \"filter 1\""
                 + ADVICE),
         rig(3),
         straight,
         wants("Dusk", "2-pole", "2-pole"),
         crossed);
+  }
+
+  /** A song that names a filter outright, with others after it that any filter may be. */
+  private static Song pinned(String name, String filter, String position, String... others) {
+    PatchBuilder patch = patch(name).cord("osc 1.saw", filter + ".audio");
+    patch.set(filter, "other slope", position);
+    String from = filter + ".out";
+    for (String other : others) {
+      patch.role("body", "filter").cord(from, "body.audio").set("body", "other slope", other);
+      from = "body.out";
+    }
+    return patch.cord(from, "out.left").song();
+  }
+
+  /**
+   * Nine, who takes both filters, clashes with Grass too; but Nine and Press name the same one, and
+   * everyone sees why that cannot be.
+   */
+  @Test
+  void twoSongsThatNameTheSameModuleAreNamedFirst() {
+    assertSaid(
+        List.of(
+            "error: no setting of the jumpers serves the whole set:"
+                + " \"Nine\" wants \"other slope\" at \"3-pole\" for \"filter 1\";"
+                + " \"Press\" wants \"other slope\" at \"2-pole\" for \"filter 1\""
+                + ADVICE),
+        rig(2),
+        pinned("Nine", "filter 1", "3-pole", "3-pole"),
+        pinned("Press", "filter 1", "2-pole"),
+        wants("Grass", "2-pole"));
+  }
+
+  /** Left, Right and Other cannot be served together; but Both and Other are fewer. */
+  @Test
+  void theFewestSongsAreNamed() {
+    assertSaid(
+        List.of(
+            "error: no setting of the jumpers serves the whole set:"
+                + " \"Both\" wants \"other slope\" at \"2-pole\" for \"f1\" and \"f2\";"
+                + " \"Other\" wants \"other slope\" at \"3-pole\" for \"f1\""
+                + ADVICE),
+        rig(2),
+        wants("Both", "2-pole", "2-pole"),
+        pinned("Left", "filter 1", "2-pole"),
+        pinned("Right", "filter 2", "2-pole"),
+        wants("Other", "3-pole"));
+  }
+
+  @Test
+  void threeSongsAreNamedWhereTwoOfThemWouldGetAlong() {
+    assertSaid(
+        List.of(
+            "error: no setting of the jumpers serves the whole set:"
+                + " \"Left\" wants \"other slope\" at \"2-pole\" for \"filter 1\";"
+                + " \"Right\" wants \"other slope\" at \"2-pole\" for \"filter 2\";"
+                + " \"Other\" wants \"other slope\" at \"3-pole\" for \"f1\""
+                + ADVICE),
+        rig(2),
+        pinned("Left", "filter 1", "2-pole"),
+        pinned("Right", "filter 2", "2-pole"),
+        wants("Other", "3-pole"));
   }
 
   /** 2 to the 30th combinations are too many to try: the planner is left to find out. */
