@@ -48,7 +48,7 @@ final class Gated {
         "Feed it a gate, unless it is meant to run by itself.");
   }
 
-  private static boolean isGate(String jack) {
+  static boolean isGate(String jack) {
     return GATES.contains(jack.toLowerCase(Locale.ROOT));
   }
 

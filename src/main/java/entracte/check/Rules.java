@@ -18,6 +18,7 @@ final class Rules {
   private final Connected connected;
   private final Heard heard;
   private final Gated gated;
+  private final Pitched pitched;
   private final Loops loops;
   private final OneJumperPosition jumpers;
   private final Set<Patch> named = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -38,6 +39,7 @@ final class Rules {
     connected = new Connected(findings);
     heard = new Heard(rig, findings);
     gated = new Gated(findings);
+    pitched = new Pitched(findings);
     loops = new Loops(findings);
     jumpers = new OneJumperPosition(rig, findings);
   }
@@ -58,6 +60,7 @@ final class Rules {
       connected.check(part, graph, reading.drafts());
       heard.check(part, graph, reading.drafts());
       gated.check(part, reading.drafts());
+      pitched.check(part, reading.drafts());
       loops.check(graph, reading.drafts());
     }
     if (playable && splits.check(part)) {

@@ -33,6 +33,13 @@ final class Notebook {
     }
   }
 
+  /** Notes what is no mistake, and may yet not be meant. */
+  void remark(Place place, String message, String advice) {
+    if (!isFull()) {
+      findings.add(new Finding(Severity.NOTE, place, message, advice));
+    }
+  }
+
   /**
    * How many pieces are lost so far. What has lost a piece is not checked any further, so that one
    * mistake is said once.

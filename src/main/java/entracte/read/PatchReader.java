@@ -15,6 +15,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads one patch, on top of the one it is like. */
 final class PatchReader {
@@ -54,6 +56,7 @@ final class PatchReader {
         });
     fields.lines("roles").forEach(line -> roles.put(line.name(), role(line)));
     fields.lines("connections").forEach(line -> connect(line, connections));
+    like.ifPresent(base -> replacements(base.connections(), connections));
     boolean whole = notes.losses() == losses;
     new SettingsReader(notes)
         .read(fields.lines("settings"))
@@ -110,6 +113,35 @@ final class PatchReader {
     } else if (!sinks.isEmpty()) {
       connections.put(source(connection), connection);
     }
+  }
+
+  /**
+   * A source has one connection, so another from it takes the place of the inherited one. Nobody
+   * need be told where another source feeds what the old one fed, or where the new connection only
+   * leaves out some of the old.
+   */
+  private void replacements(List<Connection> inherited, Map<String, Connection> connections) {
+    Set<End> fed =
+        connections.values().stream()
+            .flatMap(connection -> connection.sinks().stream())
+            .collect(Collectors.toSet());
+    for (Connection old : inherited) {
+      List<String> unfed =
+          old.sinks().stream().filter(sink -> !fed.contains(sink)).map(End::text).toList();
+      Connection now = connections.get(source(old));
+      if (now != null && !old.sinks().containsAll(now.sinks()) && !unfed.isEmpty()) {
+        List<String> sinks = old.sinks().stream().map(End::text).toList();
+        notes.remark(
+            notes.places().of(now),
+            "this takes the place of the inherited connection to %s, and nothing feeds %s now"
+                .formatted(quoted(sinks), quoted(unfed)),
+            "If the source shall feed both, list both: [one, another].");
+      }
+    }
+  }
+
+  private static String quoted(List<String> names) {
+    return names.stream().map(Names::quote).collect(Collectors.joining(" and "));
   }
 
   private void remove(Connection cut, Map<String, Connection> connections) {

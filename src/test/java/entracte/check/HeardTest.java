@@ -90,6 +90,64 @@ final class HeardTest extends MistakesTest {
             .cord("pluck.out", "bright.cutoff cv"));
   }
 
+  private static final String PITCH_ADVICE =
+      " / Feed it a pitch, unless it is meant to stay where it is tuned.";
+
+  @Test
+  void anOscillatorBesideOneThatIsFedAPitchGetsOneToo() {
+    PatchBuilder stacked =
+        patch("p")
+            .role("low", "oscillator")
+            .role("fifth", "oscillator", "lfo")
+            .cord("low.sine", "mix 1.low.in")
+            .cord("fifth.sine", "mix 1.fifth.in")
+            .cord("mix 1.out", "out.left")
+            .cord("keys.pitch 1", "low.pitch");
+    assertSaid(
+        List.of(
+            "warning: no cord comes to the \"pitch\" of \"fifth\", and one comes to that of \"low\""
+                + PITCH_ADVICE),
+        stacked);
+    assertSaid(List.of(), stacked.cord("keys.pitch 2", "fifth.pitch"));
+  }
+
+  @Test
+  void anOscillatorThatShakesItsLikeIsFedAPitch() {
+    assertSaid(
+        List.of(
+            "warning: no cord comes to the \"pitch\" of \"hammer\", and one comes to that of"
+                + " \"lead\""
+                + PITCH_ADVICE),
+        voice().role("hammer", "oscillator").cord("hammer.sine", "lead.fm"));
+  }
+
+  @Test
+  void keysThatBringNoPitchAnywhereMayHaveLostACord() {
+    PatchBuilder voice =
+        patch("p")
+            .role("lead", "oscillator")
+            .role("shape", "envelope")
+            .role("amp", "amplifier")
+            .cord("keys.gate 1", "shape.gate")
+            .cord("shape.out", "amp.level cv")
+            .cord("lead.saw", "amp.audio")
+            .cord("amp.out", "out.left");
+    assertSaid(
+        List.of(
+            "warning: no cord comes to the \"pitch\" of \"lead\", nor to any other pitch of this"
+                + " patch"
+                + PITCH_ADVICE),
+        voice);
+    assertSaid(List.of(), voice.cord("keys.pitch 1", "lead.pitch"));
+  }
+
+  /** Drums are tuned by hand, and a drone needs no keys. */
+  @Test
+  void whatSoundsByItselfNeedsNoPitch() {
+    assertSaid(List.of(), voice().role("thump", "oscillator").cord("thump.sine", "out.right"));
+    assertSaid(List.of(), patch("drone").role("hum", "oscillator").cord("hum.saw", "out.left"));
+  }
+
   @Test
   void aLoopIsNamedInFull() {
     assertSaid(

@@ -1,6 +1,7 @@
 package entracte.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -53,6 +54,28 @@ final class PatchReaderTest {
 
   private static List<String> connections(Patch patch) {
     return patch.connections().stream().map(c -> c.source() + " " + c.sinks()).toList();
+  }
+
+  @Test
+  void whatLosesItsCordToAnotherConnectionIsNoted() {
+    String like = "patch: a\nlike: ../base.yaml\n";
+    String place = "sub/a.yaml:3:15: this takes the place of the inherited connection to ";
+    String advice = " | If the source shall feed both, list both: [one, another].";
+    says(
+        like + "connections: {bass.saw: lead.fm}\n",
+        place
+            + "\"blend.low.in\" and \"blend.high.in\", and nothing feeds \"blend.low.in\" and"
+            + " \"blend.high.in\" now"
+            + advice);
+    says(
+        like + "connections: {bass.saw: lead.fm, lead.saw: blend.low.in}\n",
+        place
+            + "\"blend.low.in\" and \"blend.high.in\", and nothing feeds \"blend.high.in\" now"
+            + advice);
+    says(
+        like + "connections: {bass.saw: lead.fm, lead.saw: [blend.low.in, blend.high.in]}\n",
+        new String[0]);
+    assertFalse(read(like + "connections: {bass.saw: lead.fm}\n").hasErrors());
   }
 
   @Test
