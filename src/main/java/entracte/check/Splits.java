@@ -2,9 +2,14 @@ package entracte.check;
 
 import entracte.check.Part.CastRole;
 import entracte.check.Part.Net;
+import entracte.check.Part.Owner;
+import entracte.check.Part.Strip;
+import entracte.rig.Group;
+import entracte.rig.Kind;
 import entracte.setlist.Connection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A source with several sinks finds multiples that no role needs. Exact where all multiples have
@@ -26,44 +31,74 @@ final class Splits {
   boolean check(Part part) {
     int needed = 0;
     Connection last = null;
+    Optional<String> mend = Optional.empty();
     int split = 0;
     for (int i = 0; i < part.nets().size(); i++) {
       Net net = part.nets().get(i);
       if (net.sinks().size() > 1) {
-        last = part.song().patch().connections().get(i);
+        Connection at = part.song().patch().connections().get(i);
+        last = at;
         int chain = all.fewest(net.sinks().size());
         if (chain < 0) {
-          reportOne(last);
+          reportOne(last, equalJacks(part, net, last));
           return false;
         }
         needed += chain;
+        mend = mend.or(() -> equalJacks(part, net, at));
         split++;
       }
     }
     int free = needed == 0 ? 0 : free(part, needed);
     if (free < needed) {
-      reportAll(last, split, needed, free);
+      reportAll(last, split, needed, free, mend);
     }
     return free >= needed;
   }
 
-  private void reportOne(Connection split) {
+  /** Advice where the source is one of equal jacks, and none other is used. */
+  private static Optional<String> equalJacks(Part part, Net net, Connection split) {
+    Owner owner = net.source().owner();
+    if (owner.strip() == Owner.OWN) {
+      return Optional.empty();
+    }
+    CastRole role = part.roles().get(owner.role());
+    Strip strip = role.channels().get(owner.strip());
+    long others = role.channels().stream().filter(s -> s.jack().equals(strip.jack())).count() - 1;
+    boolean enough =
+        role.candidates().stream().allMatch(m -> count(strip, m.kind()) >= net.sinks().size());
+    if (strip.isChannel() || others > 0 || !enough) {
+      return Optional.empty();
+    }
+    List<String> names = new ArrayList<>();
+    for (int i = 1; i <= net.sinks().size(); i++) {
+      names.add(split.source().owner() + "." + strip.jack() + " " + i);
+    }
+    return Optional.of(
+        "\"%s\" has equal jacks: let %s feed one jack each."
+            .formatted(split.source().owner(), Quoted.list(names)));
+  }
+
+  private static int count(Strip strip, Kind kind) {
+    return kind.equalJacks(strip.jack()).map(Group::count).orElse(1);
+  }
+
+  private void reportOne(Connection split, Optional<String> mend) {
     int sinks = split.sinks().size();
     if (all.multiples() == 0) {
       findings.error(
           split,
           "\"%s\" feeds %d jacks, and the rig has no multiple".formatted(split.source(), sinks),
-          "A jack takes one plug: feed one jack, or add a multiple to the rig.");
+          mend.orElse("A jack takes one plug: feed one jack, or add a multiple to the rig."));
     } else {
       findings.error(
           split,
           "\"%s\" feeds %d jacks, more than all multiples together can"
               .formatted(split.source(), sinks),
-          "Feed fewer jacks, or add a multiple to the rig.");
+          mend.orElse("Feed fewer jacks, or add a multiple to the rig."));
     }
   }
 
-  private void reportAll(Connection last, int split, int needed, int free) {
+  private void reportAll(Connection last, int split, int needed, int free, Optional<String> mend) {
     String who =
         split == 1
             ? "\"" + last.source() + "\" feeds several jacks and needs "
@@ -75,7 +110,7 @@ final class Splits {
             + "; "
             + (free == 1 ? "1 is" : free + " are")
             + " free",
-        "Feed fewer jacks from one output, or add a multiple to the rig.");
+        mend.orElse("Feed fewer jacks from one output, or add a multiple to the rig."));
   }
 
   /** How many multiples are free, up to {@code needed}, when every role has its module. */

@@ -40,6 +40,52 @@ final class SplitsTest extends MistakesTest {
         wheelTo("osc 1.fm", "osc 2.fm").song());
   }
 
+  private static Rig equalPitches(String... multiples) {
+    String[] row = new String[multiples.length + 1];
+    row[0] = "out: output";
+    System.arraycopy(multiples, 0, row, 1, multiples.length);
+    return RigBuilder.commonKinds()
+        .kind("keyboard", k -> k.out("pitch x2", "gate"))
+        .row("keys: keyboard", "osc 1: oscillator", "osc 2: oscillator", "lfo: lfo")
+        .row(row)
+        .build();
+  }
+
+  private static PatchBuilder pitchTo(String... sinks) {
+    return patch("p")
+        .cord("keys.pitch", sinks)
+        .cord("osc 1.saw", "out.left")
+        .cord("osc 2.saw", "out.right");
+  }
+
+  @Test
+  void equalJacksAreAMultipleThatTheSourceBrings() {
+    assertSaid(
+        List.of(
+            "error: \"keys.pitch\" feeds 2 jacks, and the rig has no multiple"
+                + " / \"keys\" has equal jacks: let \"keys.pitch 1\" and \"keys.pitch 2\" feed one jack"
+                + " each."),
+        equalPitches(),
+        pitchTo("osc 1.pitch", "osc 2.pitch").song());
+    assertSaid(
+        List.of(
+            "error: \"keys.pitch\" feeds 3 jacks, and the rig has no multiple"
+                + " / A jack takes one plug: feed one jack, or add a multiple to the rig."),
+        equalPitches(),
+        pitchTo("osc 1.pitch", "osc 2.pitch", "osc 1.fm").song());
+  }
+
+  @Test
+  void equalJacksHelpToo() {
+    assertSaid(
+        List.of(
+            "error: 2 outputs feed several jacks each and need 2 multiples; 1 is free"
+                + " / \"keys\" has equal jacks: let \"keys.pitch 1\" and \"keys.pitch 2\" feed one jack"
+                + " each."),
+        equalPitches("m: multiple"),
+        pitchTo("osc 1.pitch", "osc 2.pitch").cord("keys.gate", "osc 1.fm", "osc 2.fm").song());
+  }
+
   /** Two of four taps: 8 taps, 2 in the cord between, 1 for the source: 5 sinks. */
   @Test
   void aChainOfTwoFeedsFiveAndNotSix() {
