@@ -52,6 +52,11 @@ final class ControlReading {
     Scale scale = knob.scale();
     String range = Figures.plain(scale.low()) + " to " + Figures.plain(scale.high());
     Optional<Interval> interval = Interval.parse(value);
+    if (interval.isEmpty() && Interval.parse(value.replace(',', '.')).isPresent()) {
+      return wrongValue(
+          "has a knob \"%s\", and \"%s\" is no figure".formatted(knob.name(), value),
+          "Write %s, with a point.".formatted(value.replace(',', '.')));
+    }
     if (interval.isEmpty()) {
       return wrongValue(
           "has a knob \"%s\", and \"%s\" is no figure".formatted(knob.name(), value),

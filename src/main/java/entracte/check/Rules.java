@@ -18,6 +18,7 @@ final class Rules {
   private final Connected connected;
   private final Heard heard;
   private final Gated gated;
+  private final Leeway leeway;
   private final Pitched pitched;
   private final Loops loops;
   private final OneJumperPosition jumpers;
@@ -39,6 +40,7 @@ final class Rules {
     connected = new Connected(findings);
     heard = new Heard(rig, findings);
     gated = new Gated(findings);
+    leeway = new Leeway(findings);
     pitched = new Pitched(findings);
     loops = new Loops(findings);
     jumpers = new OneJumperPosition(rig, findings);
@@ -54,6 +56,7 @@ final class Rules {
     if (reading.part().isEmpty() || roles.size() < reading.drafts().size()) {
       return;
     }
+    leeway.check(reading.drafts());
     Part part = reading.part().get();
     if (walked.add(reading.song().patch())) {
       PatchGraph graph = new PatchGraph(part);

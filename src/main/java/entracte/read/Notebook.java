@@ -28,15 +28,22 @@ final class Notebook {
 
   /** Notes a mistake that costs nothing: the piece is read as what it most likely meant. */
   void slip(Place place, String message, String advice) {
-    if (!isFull()) {
-      findings.add(new Finding(Severity.ERROR, place, message, advice));
-    }
+    add(Severity.ERROR, place, message, advice);
+  }
+
+  /** Notes what can be, and is hardly meant. */
+  void doubt(Place place, String message, String advice) {
+    add(Severity.WARNING, place, message, advice);
   }
 
   /** Notes what is no mistake, and may yet not be meant. */
   void remark(Place place, String message, String advice) {
+    add(Severity.NOTE, place, message, advice);
+  }
+
+  private void add(Severity severity, Place place, String message, String advice) {
     if (!isFull()) {
-      findings.add(new Finding(Severity.NOTE, place, message, advice));
+      findings.add(new Finding(severity, place, message, advice));
     }
   }
 

@@ -127,10 +127,22 @@ final class SongReader {
     return new Song.Section(name, new GearCueReader(notes).read(fields.lines("gear")));
   }
 
+  /** A tempo may be a word; a figure is beats per minute. */
+  private String tempo(Leaf leaf) {
+    OptionalDouble beats = Amounts.decimal(leaf.text());
+    if (beats.isPresent() && beats.getAsDouble() <= 0) {
+      notes.slip(
+          leaf.place(),
+          Names.quote(leaf.text()) + " is not a tempo",
+          "Write beats per minute, like 92, or a word.");
+    }
+    return leaf.name();
+  }
+
   private Song.Card card(Fields fields) {
     return new Song.Card(
         fields.leaf("key").map(Leaf::name),
-        fields.leaf("tempo").map(Leaf::name),
+        fields.leaf("tempo").map(this::tempo),
         fields.leaf("starts").map(Leaf::name),
         fields.text("notes"),
         seconds(fields, "length"),

@@ -12,6 +12,11 @@ import java.util.TreeMap;
 final class StockReader {
   private static final int MOST_CORDS = 10_000;
 
+  private static final int M = 100;
+
+  /** No case is so large that a cord of ten metres would do any good. */
+  private static final int LONGEST_CM = 1000;
+
   private final Notebook notes;
   private final Shapes shapes;
   private final Values values;
@@ -43,6 +48,14 @@ final class StockReader {
   }
 
   private void add(Entry line, int cm, TreeMap<Integer, Integer> stock) {
+    if (cm > LONGEST_CM) {
+      notes.doubt(
+          line.key().place(),
+          Names.quote(line.name()) + " is long for a patch cord",
+          cm % M == 0 && cm / M <= LONGEST_CM
+              ? "Did you mean " + cm / M + " cm?"
+              : "Hardly any is longer than " + LONGEST_CM / M + " m.");
+    }
     int count = shapes.leaf(line).map(this::count).orElse(MOST_CORDS);
     if (stock.putIfAbsent(cm, count) != null) {
       notes.error(

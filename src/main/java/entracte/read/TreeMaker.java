@@ -148,12 +148,26 @@ final class TreeMaker {
 
   private Tree table(MappingNode node) {
     Map<String, Entry> entries = new LinkedHashMap<>();
+    Node before = null;
     for (NodeTuple tuple : node.getValue()) {
-      key(tuple.getKeyNode())
-          .map(key -> new Entry(key, tree(tuple.getValueNode())))
-          .ifPresent(entry -> add(entry, entries));
+      Optional<String> figure = DecimalComma.between(before, tuple);
+      if (figure.isPresent()) {
+        noteComma(before, figure.get());
+      } else {
+        key(tuple.getKeyNode())
+            .map(key -> new Entry(key, tree(tuple.getValueNode())))
+            .ifPresent(entry -> add(entry, entries));
+      }
+      before = tuple.getValueNode();
     }
     return new Tree.Table(List.copyOf(entries.values()), place(node));
+  }
+
+  private void noteComma(Node figure, String text) {
+    notes.slip(
+        place(figure),
+        Names.quote(text) + " is not a figure",
+        "Write " + text.replace(',', '.') + ", with a point.");
   }
 
   private Optional<Leaf> key(Node node) {

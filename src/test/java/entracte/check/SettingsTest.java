@@ -30,6 +30,34 @@ final class SettingsTest extends MistakesTest {
   }
 
   @Test
+  void aToleranceBeyondBothEndsOfTheScaleIsASlip() {
+    String advice = " / Write a tolerance smaller than the scale, or leave the setting out.";
+    assertSaid(
+        List.of(
+            "warning: \"5 +-20\" lets \"cutoff\" stand anywhere: its scale runs from 0 to 10"
+                + advice),
+        voice().set("bright", "cutoff", "5 +-20"));
+    assertSaid(
+        List.of(
+            "warning: \"0 +-11\" lets \"level\" stand anywhere: its scale runs from 0 to 10"
+                + advice),
+        voice()
+            .cord("lead.sine", "mix 1.a.in")
+            .cord("mix 1.out", "out.right")
+            .set("mix 1.a", "level", "0 +-11"));
+    assertSaid(List.of(), voice().set("bright", "cutoff", "5 +-5"));
+  }
+
+  @Test
+  void aFigureHasAPoint() {
+    assertSaid(
+        List.of(
+            "error: kind \"filter\" has a knob \"cutoff\", and \"4,5 +-0,5\" is no figure"
+                + " / Write 4.5 +-0.5, with a point."),
+        voice().set("bright", "cutoff", "4,5 +-0,5"));
+  }
+
+  @Test
   void aKnobIsSetToAFigure() {
     assertSaid(
         List.of(

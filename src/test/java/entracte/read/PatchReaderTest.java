@@ -56,6 +56,21 @@ final class PatchReaderTest {
     return patch.connections().stream().map(c -> c.source() + " " + c.sinks()).toList();
   }
 
+  /** YAML sees a name 5 without a value. */
+  @Test
+  void aFigureHasAPointEvenWhereACommaPartsNames() {
+    says(
+        "patch: a\nsettings: {lead: {decay: 4,5, attack: 3}}\n",
+        "sub/a.yaml:2:26: \"4,5\" is not a figure | Write 4.5, with a point.");
+    says(
+        "patch: a\nsettings: {lead: {decay: 4,5 +-0.5, attack: 3,25}}\n",
+        "sub/a.yaml:2:26: \"4,5 +-0.5\" is not a figure | Write 4.5 +-0.5, with a point.",
+        "sub/a.yaml:2:45: \"3,25\" is not a figure | Write 3.25, with a point.");
+    says(
+        "patch: a\nsettings: {lead: {decay: 4, 5}}\n",
+        "sub/a.yaml:2:29: \"5\" has no value | Give it one, or delete it.");
+  }
+
   @Test
   void whatLosesItsCordToAnotherConnectionIsNoted() {
     String like = "patch: a\nlike: ../base.yaml\n";

@@ -1,6 +1,7 @@
 package entracte.read;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.rig.Kind;
@@ -98,6 +99,16 @@ final class RigMistakesTest {
     says(
         kind("{knobs: {a: 3..3}}"),
         "rig.yaml:2:24: \"3..3\" is a scale that does not rise | Write the lower figure first.");
+  }
+
+  @Test
+  void cordsAreNoLongerThanTenMetres() {
+    says(
+        with("cords: {60 m: 8, 10 m: 1, 10.5 m: 1, 1234 cm: 2}"),
+        "rig.yaml:4:9: \"60 m\" is long for a patch cord | Did you mean 60 cm?",
+        "rig.yaml:4:27: \"10.5 m\" is long for a patch cord | Hardly any is longer than 10 m.",
+        "rig.yaml:4:38: \"1234 cm\" is long for a patch cord | Hardly any is longer than 10 m.");
+    assertFalse(read(with("cords: {60 m: 8}")).hasErrors());
   }
 
   @Test

@@ -38,6 +38,14 @@ final class SetMistakesTest {
   }
 
   @Test
+  void aTempoThatIsAFigureIsAboveNothing() {
+    String advice = " is not a tempo | Write beats per minute, like 92, or a word.";
+    songSays("tempo: -3", "set.yaml:6:10: \"-3\"" + advice);
+    songSays("tempo: 0", "set.yaml:6:10: \"0\"" + advice);
+    assertEquals("free", song("tempo: free").card().tempo().orElseThrow());
+  }
+
+  @Test
   void whatASetCannotDoWithout() {
     says(
         "songs: []",
