@@ -32,6 +32,12 @@ final class Findings {
     add(Severity.ERROR, places.of(piece, whole), message, advice);
   }
 
+  /** An error in a part of {@code piece} that is a mere number. */
+  void errorInPart(Object piece, String part, String message, String advice) {
+    errors++;
+    add(Severity.ERROR, places.ofPart(piece, part), message, advice);
+  }
+
   void warning(Object piece, String message, String advice) {
     warning(piece, piece, message, advice);
   }

@@ -77,8 +77,9 @@ final class GearCues {
   private void checkProgram(GearCue cue, Gear known, int program) {
     int first = known.programsFrom();
     if (GearOnRig.countsProgramsWell(known) && (program < first || program > first + HIGHEST)) {
-      findings.error(
+      findings.errorInPart(
           cue,
+          "program",
           "\"%s\" has no program %d: its display counts from %d to %d"
               .formatted(known.name(), program, first, first + HIGHEST),
           program == 1 - first || program == 1 - first + HIGHEST

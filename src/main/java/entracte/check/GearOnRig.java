@@ -31,14 +31,16 @@ final class GearOnRig {
             gear, "the gear \"" + gear.name() + "\" stands twice", "Call one of them otherwise.");
       }
       if (gear.channel() < 1 || gear.channel() > CHANNELS) {
-        findings.error(
+        findings.errorInPart(
             gear,
+            "channel",
             "\"%s\" is on channel %d".formatted(gear.name(), gear.channel()),
             "MIDI channels are numbered from 1 to 16.");
       }
       if (!countsProgramsWell(gear)) {
-        findings.error(
+        findings.errorInPart(
             gear,
+            "programs from",
             "the programs of \"%s\" are counted from %d"
                 .formatted(gear.name(), gear.programsFrom()),
             "Write 0 or 1: the number its display gives to the first program.");

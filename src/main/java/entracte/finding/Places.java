@@ -1,5 +1,6 @@
 package entracte.finding;
 
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 
@@ -11,6 +12,7 @@ import java.util.Map;
  */
 public final class Places {
   private final Map<Object, Place> places = new IdentityHashMap<>();
+  private final Map<Object, Map<String, Place>> parts = new IdentityHashMap<>();
   private final Place fallback;
 
   /** Pieces without a place of their own are said to stand at {@code fallback}. */
@@ -22,6 +24,16 @@ public final class Places {
   public <T> T note(T piece, Place place) {
     places.put(piece, place);
     return piece;
+  }
+
+  /** Notes where a part of {@code piece} stands that is no object of its own, such as a number. */
+  public void notePart(Object piece, String part, Place place) {
+    parts.computeIfAbsent(piece, p -> new HashMap<>()).put(part, place);
+  }
+
+  /** Where that part of {@code piece} stands; if nobody noted it, where the piece does. */
+  public Place ofPart(Object piece, String part) {
+    return parts.getOrDefault(piece, Map.of()).getOrDefault(part, of(piece));
   }
 
   /** Where {@code piece} stands. */

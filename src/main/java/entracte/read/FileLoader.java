@@ -75,7 +75,10 @@ final class FileLoader {
     } catch (AccessDeniedException denied) {
       notes.error(asked, quoted + " may not be read", "Look at the permissions of the file.");
     } catch (IOException trouble) {
-      notes.error(asked, quoted + " cannot be read: " + trouble.getMessage(), "");
+      notes.error(
+          asked,
+          quoted + " cannot be read: " + trouble.getMessage(),
+          "Try to open it in an editor.");
     }
     return Optional.empty();
   }
@@ -90,7 +93,7 @@ final class FileLoader {
       notes.error(
           asked,
           link ? quoted + " is a link to a file that is not there" : "there is no file " + quoted,
-          link ? "" : near(name));
+          link ? "Mend the link, or name the file itself." : near(name));
     } catch (AccessDeniedException denied) {
       notes.error(asked, quoted + " may not be read", "Look at the permissions of its folder.");
     } catch (IOException loop) {
@@ -98,7 +101,7 @@ final class FileLoader {
       notes.error(
           asked,
           quoted + (link ? " is a link that leads to itself" : " cannot be the name of a file"),
-          "");
+          link ? "Mend the link, or name the file itself." : "Give the file another name.");
     }
   }
 

@@ -60,7 +60,11 @@ final class GearCueReader {
         }
       }
     }
-    return notes.note(new GearCue(gear.name(), program, bank, controls, fine), gear.place());
+    GearCue cue = new GearCue(gear.name(), program, bank, controls, fine);
+    table.entries().stream()
+        .filter(line -> line.name().equals("program"))
+        .forEach(line -> notes.notePart(cue, "program", line.value().place()));
+    return notes.note(cue, gear.place());
   }
 
   private Optional<Integer> whole(Leaf leaf) {

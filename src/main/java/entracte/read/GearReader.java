@@ -70,7 +70,11 @@ final class GearReader {
             : alone(parts, device);
     int channel = parts.needed("channel", line.key()).map(l -> values.whole(l).orElse(1)).orElse(1);
     int from = parts.leaf("programs from").map(l -> values.whole(l).orElse(1)).orElse(1);
-    return new Gear(line.name(), port, device, channel, from, manners(parts));
+    Gear gear = new Gear(line.name(), port, device, channel, from, manners(parts));
+    for (String number : List.of("channel", "programs from")) {
+      parts.entry(number).ifPresent(e -> notes.notePart(gear, number, e.value().place()));
+    }
+    return gear;
   }
 
   private String alone(Fields parts, String device) {

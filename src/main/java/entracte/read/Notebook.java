@@ -65,6 +65,11 @@ final class Notebook {
     return places.note(piece, place);
   }
 
+  /** Notes where a number in {@code piece} was written. */
+  void notePart(Object piece, String part, Place place) {
+    places.notePart(piece, part, place);
+  }
+
   Places places() {
     return places;
   }

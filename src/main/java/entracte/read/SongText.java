@@ -39,7 +39,9 @@ public final class SongText {
     Notebook notes = new Notebook(file.wholeFile());
     Optional<TextFile> text = new FileLoader(notes).load(file, file.wholeFile());
     Optional<Items> songs =
-        text.flatMap(t -> TreeMaker.read(t, notes)).flatMap(Tree::table).flatMap(SongText::songs);
+        text.flatMap(t -> TreeMaker.read(t, "", notes))
+            .flatMap(Tree::table)
+            .flatMap(SongText::songs);
     if (songs.isEmpty() || songs.get().list().size() != order.size()) {
       return Optional.empty();
     }

@@ -30,7 +30,8 @@ final class SourceFiles {
     } catch (InvalidPathException impossible) {
       // A name with a character that no file system takes: said below.
     }
-    notes.error(written.place(), Names.quoteFile(text) + " cannot be the name of a file", "");
+    notes.error(
+        written.place(), Names.quoteFile(text) + " cannot be the name of a file", "Name another.");
     return Optional.empty();
   }
 
@@ -41,7 +42,8 @@ final class SourceFiles {
 
   /** The names and values of a file of the given sort. */
   Optional<Table> table(FileName file, Place asked, String sort) {
-    Optional<Tree> tree = loader.load(file, asked).flatMap(text -> TreeMaker.read(text, notes));
+    Optional<Tree> tree =
+        loader.load(file, asked).flatMap(text -> TreeMaker.read(text, beginning(sort), notes));
     if (tree.isEmpty()) {
       return Optional.empty();
     }
@@ -50,7 +52,7 @@ final class SourceFiles {
       notes.error(
           tree.get().place(),
           "a " + sort + " is names with values, not " + tree.get().what(),
-          "Begin the file with a line " + sort + ": NAME.");
+          beginning(sort));
       return Optional.empty();
     }
     Optional<String> other = otherSort(table.get(), sort);
@@ -61,6 +63,10 @@ final class SourceFiles {
                 Names.quoteFile(file.shown()) + " is a " + found + ", not a " + sort,
                 "Name a file that begins with a line " + sort + ": NAME."));
     return other.isPresent() ? Optional.empty() : table;
+  }
+
+  private static String beginning(String sort) {
+    return "Begin the file with a line " + sort + ": NAME.";
   }
 
   /** The file's first name says what it is. */

@@ -50,24 +50,33 @@ final class TreeMaker {
     this.notes = notes;
   }
 
-  /** The tree of a file; empty if it has none, which has then been noted. */
-  static Optional<Tree> read(TextFile file, Notebook notes) {
+  /**
+   * The tree of a file; empty if it has none, which has then been noted.
+   *
+   * @param beginning advice for a file with nothing but blanks and comments
+   */
+  static Optional<Tree> read(TextFile file, String beginning, Notebook notes) {
     TreeMaker maker = new TreeMaker(file, notes);
-    return maker.compose().map(maker::tree);
+    return maker.compose(beginning).map(maker::tree);
   }
 
-  private Optional<Node> compose() {
+  private Optional<Node> compose(String beginning) {
     try {
       Node root = new Yaml(limits()).compose(new StringReader(file.text()));
       if (root == null) {
-        notes.error(file.name().wholeFile(), "this file is empty", "");
+        boolean comments = !file.text().isBlank();
+        notes.error(
+            file.name().wholeFile(),
+            comments ? "this file holds nothing but comments" : "this file is empty",
+            beginning);
       }
       return Optional.ofNullable(root);
     } catch (YAMLException mistake) {
       SyntaxMistake.note(mistake, file, notes);
     } catch (RuntimeException slip) {
       // SnakeYAML lets some through, such as a tag whose escapes make no valid URI.
-      notes.error(file.name().wholeFile(), "this file cannot be read as YAML", "");
+      notes.error(
+          file.name().wholeFile(), "this file cannot be read as YAML", "Is it a text file?");
     }
     return Optional.empty();
   }

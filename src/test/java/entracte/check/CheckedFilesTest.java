@@ -121,10 +121,19 @@ final class CheckedFilesTest {
             "plain.yaml:11:19 kind \"oscillator\" has no knob, switch or jumper \"tone\"",
             "plain.yaml:12:3 \"leed\" is no role of this patch and no module of the rig",
             "rig.yaml:9:5 closed: a channel of \"mixer\" has no knob or switch \"levle\"",
-            "rig.yaml:18:3 \"piano\" is on channel 17",
+            "rig.yaml:18:29 \"piano\" is on channel 17",
             "set.yaml:4:5 the gap before \"One\" is 0 s",
-            "set.yaml:8:7 \"piano\" has no program 200: its display counts from 1 to 128"),
+            "set.yaml:8:24 \"piano\" has no program 200: its display counts from 1 to 128"),
         said());
+  }
+
+  @Test
+  void theNumberOfTheFirstProgramIsPointedAt() throws IOException {
+    Files.writeString(
+        folder.resolve("rig.yaml"),
+        RIG.replace("channel: 17}", "channel: 1, programs from: 2}").replace("levle", "level"));
+    String from = "rig.yaml:18:47 the programs of \"piano\" are counted from 2";
+    assertEquals(1, said().stream().filter(from::equals).count(), said()::toString);
   }
 
   /** The reader says that a mixer's kind is broken; that modules are missing needs no saying. */

@@ -63,8 +63,8 @@ final class SplitsTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: \"keys.pitch\" feeds 2 jacks, and the rig has no multiple"
-                + " / \"keys\" has equal jacks: let \"keys.pitch 1\" and \"keys.pitch 2\" feed one jack"
-                + " each."),
+                + " / \"keys\" has equal jacks: let \"keys.pitch 1\" and \"keys.pitch 2\" feed one"
+                + " jack each."),
         equalPitches(),
         pitchTo("osc 1.pitch", "osc 2.pitch").song());
     assertSaid(
@@ -80,8 +80,8 @@ final class SplitsTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: 2 outputs feed several jacks each and need 2 multiples; 1 is free"
-                + " / \"keys\" has equal jacks: let \"keys.pitch 1\" and \"keys.pitch 2\" feed one jack"
-                + " each."),
+                + " / \"keys\" has equal jacks: let \"keys.pitch 1\" and \"keys.pitch 2\" feed one"
+                + " jack each."),
         equalPitches("m: multiple"),
         pitchTo("osc 1.pitch", "osc 2.pitch").cord("keys.gate", "osc 1.fm", "osc 2.fm").song());
   }

@@ -100,10 +100,11 @@ final class FilesTest {
   @Test
   void linksThatLeadNowhereOrToThemselves() throws IOException {
     files = withRig("link.yaml");
+    String mend = " | Mend the link, or name the file itself.";
     Files.createSymbolicLink(files.path("link.yaml"), Path.of("gone.yaml"));
-    says(files, "set.yaml:2:6: \"link.yaml\" is a link to a file that is not there");
+    says(files, "set.yaml:2:6: \"link.yaml\" is a link to a file that is not there" + mend);
     Files.createSymbolicLink(files.path("gone.yaml"), Path.of("link.yaml"));
-    says(files, "set.yaml:2:6: \"link.yaml\" is a link that leads to itself");
+    says(files, "set.yaml:2:6: \"link.yaml\" is a link that leads to itself" + mend);
   }
 
   @Test
@@ -115,13 +116,14 @@ final class FilesTest {
 
   @Test
   void namesThatNoFileCanHave() {
+    String another = " | Give the file another name.";
     says(
         withRig("x".repeat(300)),
-        "set.yaml:2:6: \"..." + "x".repeat(120) + "\" cannot be the name of a file");
+        "set.yaml:2:6: \"..." + "x".repeat(120) + "\" cannot be the name of a file" + another);
     says(
         withRig("set.yaml/b.yaml"),
-        "set.yaml:2:6: \"set.yaml/b.yaml\" cannot be the name of a file");
-    says(withRig("\" \""), "set.yaml:2:6: \"\" cannot be the name of a file");
+        "set.yaml:2:6: \"set.yaml/b.yaml\" cannot be the name of a file" + another);
+    says(withRig("\" \""), "set.yaml:2:6: \"\" cannot be the name of a file | Name another.");
   }
 
   @Test

@@ -147,8 +147,10 @@ final class SyntaxTest {
 
   @Test
   void noDocument() {
-    says("", "set.yaml:1:1: this file is empty");
-    says("# nothing yet\n", "set.yaml:1:1: this file is empty");
+    String advice = " | Begin the file with a line set: NAME.";
+    says("", "set.yaml:1:1: this file is empty" + advice);
+    says(" \n\n", "set.yaml:1:1: this file is empty" + advice);
+    says("# nothing yet\n", "set.yaml:1:1: this file holds nothing but comments" + advice);
     says("...", "set.yaml:1:1: the file ends too soon");
   }
 
