@@ -55,6 +55,11 @@ final class Loader {
   }
 
   private static void demand(Path path) {
+    if (path.toString().isEmpty()) {
+      throw Stop.wrongUsage(
+          "the name of a set is empty",
+          "Name a set's folder or its file; a dot is the folder that you are in.");
+    }
     if (!Files.exists(path)) {
       throw Stop.trouble("there is no " + path, "Name a set's folder or its file.");
     }

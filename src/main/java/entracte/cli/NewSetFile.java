@@ -52,7 +52,7 @@ final class NewSetFile {
             "Move the songs yourself.");
       }
     } catch (IOException e) {
-      throw Stop.trouble(file + " cannot be written: " + e.getMessage(), "");
+      throw Stop.unwritable(file, e);
     }
   }
 

@@ -42,6 +42,9 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (json && why) {
+      streams.complain("entracte: --why has no effect with --json, which always gives the reasons");
+    }
     Result.Planned planned = new Search(streams, planning).plan(set, search);
     CueSheet sheet = Player.words(planned.plan(), set.path());
     if (json) {

@@ -1,5 +1,6 @@
 package entracte.cli;
 
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -28,10 +29,24 @@ final class Program {
 
   private int guarded(String... args) {
     try {
-      return commandLine().execute(args);
+      CommandLine line = commandLine();
+      return line.execute(explained(line, args));
     } catch (Error e) { // picocli hands on exceptions only
       return Mishap.report(e, streams);
     }
+  }
+
+  /** Many programs have a command "help"; here it asks a command to explain itself. */
+  private static String[] explained(CommandLine line, String... args) {
+    if (args.length == 0 || !args[0].equals("help")) {
+      return args;
+    }
+    boolean unknown = args.length > 1 && !line.getSubcommands().containsKey(args[1]);
+    String[] words = Arrays.copyOfRange(args, 1, args.length + (unknown ? 0 : 1));
+    if (!unknown) {
+      words[args.length - 1] = "--help";
+    }
+    return words;
   }
 
   CommandLine commandLine() {

@@ -9,7 +9,7 @@ final class ProgressLine {
 
   private final Streams streams;
   private double shownAt;
-  private boolean shown;
+  private String shown = "";
 
   ProgressLine(Streams streams) {
     this.streams = streams;
@@ -31,15 +31,21 @@ final class ProgressLine {
 
   /** Shows a text in place of the one before; from any thread. */
   synchronized void say(String text) {
-    shown = true;
-    streams.err().print(CLEAR + text);
+    streams.err().print(cleared() + text);
     streams.err().flush();
+    shown = text;
   }
 
-  void clear() {
-    if (shown) {
-      streams.err().print(CLEAR);
+  synchronized void clear() {
+    if (!shown.isEmpty()) {
+      streams.err().print(cleared());
       streams.err().flush();
+      shown = "";
     }
+  }
+
+  /** Who wants no colour, or has a terminal without any, gets blanks and no escape sequence. */
+  private String cleared() {
+    return streams.colour() ? CLEAR : "\r" + " ".repeat(shown.length()) + "\r";
   }
 }

@@ -77,7 +77,7 @@ final class SheetFile {
         Files.deleteIfExists(beside);
       }
     } catch (IOException e) {
-      throw Stop.trouble(file + " cannot be written: " + e.getMessage(), "");
+      throw Stop.unwritable(file, e);
     }
   }
 

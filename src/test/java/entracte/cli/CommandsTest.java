@@ -164,6 +164,18 @@ class CommandsTest {
   }
 
   @Test
+  void asJsonThereAreReasonsWithoutAsking() {
+    assertEquals(0, typist.type("plan", "--json", folder.toString()));
+    assertTrue(typist.out().contains("\"why\": \""), typist.out());
+    assertEquals("", typist.err());
+    assertEquals(0, typist.type("plan", "--json", "--why", folder.toString()));
+    assertTrue(typist.out().contains("\"why\": \""), typist.out());
+    assertEquals(
+        "entracte: --why has no effect with --json, which always gives the reasons\n",
+        typist.err());
+  }
+
+  @Test
   void fromASavedStateOnlyTheRestIsSetUp() throws IOException {
     Path state = folder.resolve("state.yaml");
     Files.writeString(

@@ -97,6 +97,38 @@ class ProgramTest {
         typist.err().lines().findFirst().orElse(""));
   }
 
+  @Test
+  void helpIsGivenToWhoeverAsksInAWord() {
+    assertEquals(0, typist.type("--help"));
+    String all = typist.out();
+    assertEquals(0, typist.type("help"));
+    assertEquals(all, typist.out());
+    assertEquals(0, typist.type("plan", "--help"));
+    String plan = typist.out();
+    assertEquals(0, typist.type("help", "plan"));
+    assertEquals(plan, typist.out());
+    assertEquals(2, typist.type("help", "paln"));
+    assertEquals(
+        """
+        entracte: no command is called paln
+          Did you mean plan?
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "plan"})
+  void aSetWithoutANameIsRefused(String command) {
+    assertEquals(2, typist.type(command, ""));
+    assertEquals(
+        """
+        entracte: the name of a set is empty
+          Name a set's folder or its file; a dot is the folder that you are in.
+        """,
+        typist.err());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"check", "plan"})
   void aSetThatIsNotThereIsTrouble(String command) {

@@ -10,8 +10,11 @@ import org.junit.jupiter.api.Test;
 
 class ProgressLineTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
-  private final ProgressLine line =
-      new ProgressLine(new Streams(OutputStream.nullOutputStream(), err, false, true));
+  private final ProgressLine line = line(true);
+
+  private ProgressLine line(boolean colour) {
+    return new ProgressLine(new Streams(OutputStream.nullOutputStream(), err, colour, true));
+  }
 
   @Test
   void aShortSearchShowsNothing() {
@@ -28,5 +31,16 @@ class ProgressLineTest {
     assertEquals(
         "\r\u001B[Kbest so far 85 moves, at least 80, 1 s\r\u001B[K",
         err.toString(StandardCharsets.UTF_8));
+  }
+
+  /** Where TERM is dumb, or NO_COLOR says no. */
+  @Test
+  void withoutColourItIsGoneWithoutAnEscape() {
+    ProgressLine plain = line(false);
+    plain.say("seven so far");
+    plain.say("six");
+    plain.clear();
+    assertEquals(
+        "\r\rseven so far\r            \rsix\r   \r", err.toString(StandardCharsets.UTF_8));
   }
 }

@@ -3,8 +3,12 @@ package entracte.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -89,6 +93,31 @@ class SheetFileTest {
     Path nowhere = folder.resolve("no/sheet.txt");
     Stop stop = assertThrows(Stop.class, () -> SheetFile.write(nowhere, List.of("any")));
     assertEquals("there is no folder " + folder.resolve("no"), stop.getMessage());
+  }
+
+  /** The system names the half-written file beside it, which nobody asked for. */
+  @Test
+  void aFolderThatMayNotBeChangedIsToldWithoutTheNameOfOurOwnFile() {
+    Stop denied = Stop.unwritable(file, new AccessDeniedException(folder + "/.sheet.txt.7.part"));
+    assertEquals(file + " cannot be written: its folder may not be changed", denied.getMessage());
+    assertEquals("Look at the permissions of the folder, or write to another.", denied.advice());
+    Stop locked =
+        Stop.unwritable(
+            file,
+            new FileSystemException(folder + "/.sheet.txt.7.part", null, "Read-only file system"));
+    assertEquals(file + " cannot be written: Read-only file system", locked.getMessage());
+    assertEquals("Try another folder, or make room in this one.", locked.advice());
+    assertEquals(ExitCode.TROUBLE, locked.exitCode());
+  }
+
+  @Test
+  void aReadOnlyFolderIsToldSo() {
+    Path made = folder.resolve("closed");
+    assumeTrue(made.toFile().mkdir() && made.toFile().setWritable(false));
+    assumeFalse(Files.isWritable(made), "root may write everything");
+    Path wanted = made.resolve("sheet.txt");
+    Stop stop = assertThrows(Stop.class, () -> SheetFile.write(wanted, List.of("any")));
+    assertEquals(wanted + " cannot be written: its folder may not be changed", stop.getMessage());
   }
 
   @Test

@@ -2,11 +2,14 @@ package entracte.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +30,13 @@ class StreamsTest {
     streams.line("\u001B[2Jgone\u009B2J");
     streams.close();
     assertEquals("?[2Jgone?2J\n", out.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void aDumbTerminalAndWhoeverSaysNoGetNoEscapes() {
+    assertTrue(Streams.mayColour(Map.of("TERM", "xterm")));
+    assertFalse(Streams.mayColour(Map.of("TERM", "dumb")));
+    assertFalse(Streams.mayColour(Map.of("TERM", "xterm", "NO_COLOR", "1")));
   }
 
   @Test
