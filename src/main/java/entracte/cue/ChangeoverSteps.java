@@ -13,9 +13,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Puts the actions of one changeover in the order of the hands and words them. In a set-up what the
- * first song needs comes before what is made ready for later ones; in a changeover the hands travel
- * once, and both are done on the way.
+ * Puts the actions of one changeover in the order of the hands and words them. Within each phase
+ * the hands travel once: what is made ready for later songs is done on the way, in the set-up too.
  */
 final class ChangeoverSteps {
   private final Changeover changeover;
@@ -63,14 +62,8 @@ final class ChangeoverSteps {
   }
 
   private <A extends Action> List<Step> inHandOrder(Class<A> type, Function<A, Step> worded) {
-    Comparator<Step> nowFirst = Comparator.comparing(step -> changeover.setUp() && step.early());
-    return only(type).stream()
-        .map(worded)
-        .sorted(
-            nowFirst
-                .thenComparing(step -> step.reach().get(0), HandOrder.SPOTS)
-                .thenComparing(Step::text))
-        .toList();
+    Comparator<Step> byPlace = Comparator.comparing(step -> step.reach().get(0), HandOrder.SPOTS);
+    return only(type).stream().map(worded).sorted(byPlace.thenComparing(Step::text)).toList();
   }
 
   private Step pull(Action.Remove remove) {

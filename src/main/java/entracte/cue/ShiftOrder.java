@@ -11,7 +11,8 @@ import java.util.Optional;
  * Puts the cords of which one plug moves in an order in which every jack is free when a plug comes
  * to it. Each jack is left by at most one plug and entered by at most one, so the moves form chains
  * and rings. A chain is done from its free end. A ring has none: there one plug is pulled and hangs
- * until the others have moved round.
+ * until the others have moved round. Where several plugs are free the hand stays at its module, and
+ * then takes the leftmost.
  */
 final class ShiftOrder {
   /** How much of a shift is done at once. */
@@ -57,9 +58,16 @@ final class ShiftOrder {
   }
 
   private boolean take(List<Shift> from, Form form) {
-    Optional<Shift> free = from.stream().filter(shift -> !held(enters(shift))).findFirst();
-    free.ifPresent(shift -> done.add(new Ordered(shift, form)));
-    return free.map(from::remove).orElse(false);
+    List<Shift> free = from.stream().filter(shift -> !held(enters(shift))).toList();
+    Optional<Shift> next = free.stream().filter(this::isWhereTheHandIs).findFirst();
+    Optional<Shift> taken = next.or(() -> free.stream().findFirst());
+    taken.ifPresent(shift -> done.add(new Ordered(shift, form)));
+    return taken.map(from::remove).orElse(false);
+  }
+
+  private boolean isWhereTheHandIs(Shift shift) {
+    return !done.isEmpty()
+        && leaves(done.get(done.size() - 1).shift()).module().equals(leaves(shift).module());
   }
 
   private boolean held(Socket socket) {

@@ -43,7 +43,7 @@ final class CueCards {
   private void setUpSteps(Cue cue) {
     String last = "";
     for (int i = 0; i < cue.steps().size(); i++) {
-      String part = part(cue.steps().get(i), cue.song()).orElse(last);
+      String part = part(cue.steps().get(i)).orElse(last);
       if (!part.equals(last)) {
         scribe.heading(part);
       }
@@ -53,13 +53,12 @@ final class CueCards {
   }
 
   /** The part of the set-up that a step belongs to; empty where it only goes on. */
-  private static Optional<String> part(Step step, String song) {
+  private static Optional<String> part(Step step) {
     return switch (step.verb()) {
       case LOWER -> Optional.of("First");
       case RAISE -> Optional.empty();
       case PULL -> Optional.of("Cords that go");
-      case MOVE, PLUG ->
-          Optional.of(step.early() ? "Cords that wait for later songs" : "Cords for " + song);
+      case MOVE, PLUG -> Optional.of("Cords");
       case SWITCH -> Optional.of("Switches");
       case TURN -> Optional.of("Knobs");
       case TUNE -> Optional.of("Tuning");

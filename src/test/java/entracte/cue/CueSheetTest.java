@@ -1,8 +1,12 @@
 package entracte.cue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Word for word what {@link KitchenDances} tells the hands. */
@@ -10,14 +14,14 @@ class CueSheetTest {
   private final CueSheet sheet = CueSheet.of(KitchenDances.plan(), Pace.estimated());
 
   @Test
-  void theSetUpPlugsWhatTheFirstSongNeedsBeforeWhatWaitsForLater() {
+  void inTheSetUpTheHandsTravelOnceAndDoOnTheWayWhatIsForLater() {
     assertEquals(
         List.of(
             "LOWER the main level before any plug or switch moves",
             "PLUG keys pitch 1, then osc 1 pitch 1",
             "PLUG osc 1 saw, then mix 1 channel 1 in",
-            "PLUG mix 1 out, then filter 1 audio",
             "PLUG lfo 1 out, then osc 2 fm",
+            "PLUG mix 1 out, then filter 1 audio",
             "SWITCH osc 1 octave to 8",
             "SWITCH osc 2 octave to 4",
             "TURN mix 1 channel 1 level to 7",
@@ -26,6 +30,22 @@ class CueSheetTest {
             "TUNE osc 1 (plays for the first time)",
             "RAISE the main level slowly"),
         texts(0));
+  }
+
+  @Test
+  void stepsOfOneModuleStandTogetherWithinEachPhase() {
+    for (Cue cue : sheet.cues()) {
+      Map<Verb, List<String>> visits = new EnumMap<>(Verb.class);
+      for (Step step : cue.steps()) {
+        if (!step.reach().isEmpty()) {
+          List<String> seen = visits.computeIfAbsent(step.verb(), verb -> new ArrayList<>());
+          String module = step.reach().get(0).module();
+          boolean stays = !seen.isEmpty() && seen.get(seen.size() - 1).equals(module);
+          assertTrue(stays || !seen.contains(module), step.text());
+          seen.add(module);
+        }
+      }
+    }
   }
 
   @Test

@@ -40,6 +40,19 @@ class ShiftOrderTest {
   }
 
   @Test
+  void theHandStaysAtItsModuleBeforeItGoesBack() {
+    Shift waits = sinkMoves("lfo 1.out", "osc 1.fm", "osc 2.fm");
+    Shift frees = sinkMoves("mix 1.out", "osc 2.fm", "filter 1.audio");
+    Shift beside = sinkMoves("keys.pitch 1", "osc 2.pitch.1", "osc 1.pitch.1");
+    assertEquals(
+        List.of(
+            "MOVE from osc 2 fm, to filter 1 audio; keep the plug in mix 1 out",
+            "MOVE from osc 2 pitch 1, to osc 1 pitch 1; keep the plug in keys pitch 1",
+            "MOVE from osc 1 fm, to osc 2 fm; keep the plug in lfo 1 out"),
+        worded(List.of(waits, frees, beside)));
+  }
+
+  @Test
   void noPlugEverComesToATakenJack() {
     List<String> sinks =
         List.of("mix 1.1.in", "mix 1.2.in", "mix 1.3.in", "osc 1.fm", "osc 2.fm", "filter 1.audio");

@@ -51,19 +51,17 @@ class TextScribeTest {
         First
         [ ]  1 LOWER the main level before any plug or switch moves
 
-        Cords for Plain Morning
+        Cords
         [ ]  2 PLUG keys pitch 1, then osc 1 pitch 1
         [ ]  3 PLUG osc 1 saw, then mix 1 channel 1 in
-        [ ]  4 PLUG mix 1 out, then filter 1 audio
-
-        Cords that wait for later songs
-        [ ]  5 PLUG lfo 1 out, then osc 2 fm (early, for song 3)
+        [ ]  4 PLUG lfo 1 out, then osc 2 fm (early, for song 3)
+        [ ]  5 PLUG mix 1 out, then filter 1 audio
 
         Switches
         [ ]  6 SWITCH osc 1 octave to 8
         [ ]  7 SWITCH osc 2 octave to 4 (early, for song 3)
         """,
-        from("Set-up for 1 Plain Morning", 30));
+        from("Set-up for 1 Plain Morning", 28));
   }
 
   @Test
