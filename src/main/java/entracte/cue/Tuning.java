@@ -6,6 +6,7 @@ import entracte.rig.Control;
 import entracte.rig.Module;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,10 +15,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Which modules want tuning before a song: those that play in it, have an input named for pitch,
- * and have since they last played got another pitch cord, share their pitch with more or fewer
- * inputs (a passive multiple loads its source a little), or another octave, range or tune setting.
- * A module that has not played yet is tuned before its first song.
+ * Which modules want tuning before a song: those that play in it with a cord in an input named for
+ * pitch, and have since they last played so got another pitch cord, share their pitch with more or
+ * fewer inputs (a passive multiple loads its source a little), or another octave, range or tune
+ * setting. A module that has not played yet is tuned before its first song. What shakes a pitch or
+ * beats by itself has no cord there, and nobody tunes it.
  *
  * <p>Ask for the songs in their order, each once.
  */
@@ -27,6 +29,7 @@ final class Tuning {
           "tune", "tuning", "fine", "coarse", "octave", "range", "footage", "transpose", "pitch");
 
   private final Map<Module, Ear> lastHeard = new HashMap<>();
+  private final Set<Module> played = new HashSet<>();
 
   /** All that a module's pitch hangs on. */
   private record Ear(Set<String> cords, Set<String> loads, Map<String, String> settings) {}
@@ -36,10 +39,12 @@ final class Tuning {
     PitchPaths paths = new PitchPaths(song);
     List<Step> steps = new ArrayList<>();
     for (CastAs cast : song.casting()) {
-      if (PitchPaths.hasPitchInput(cast.module())) {
+      boolean first = played.add(cast.module());
+      if (!paths.into(cast.module()).isEmpty()) {
         Ear now = listen(song, cast.module(), paths);
         Optional<Ear> before = Optional.ofNullable(lastHeard.put(cast.module(), now));
-        String reason = before.map(ear -> changes(ear, now)).orElse("plays for the first time");
+        String fresh = first ? "plays for the first time" : "its first pitch cord";
+        String reason = before.map(ear -> changes(ear, now)).orElse(fresh);
         if (!reason.isEmpty()) {
           double size = Extent.ofTuning(cast.module(), song);
           steps.add(ChangeoverSteps.tune(cast.module(), reason, size, number));
