@@ -55,7 +55,7 @@ final class OrderText {
           RunningOrder.gap(cue));
     }
     List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
-    double seconds = counted.stream().mapToDouble(Cue::seconds).sum();
+    long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
     String moves = Integer.toString(found.proposed().plan().moves());
     row("", "between songs", "", moves, TimeText.of(seconds), "");
     lines.add("");

@@ -29,7 +29,7 @@ final class RunningOrder {
     List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
     if (counted.size() > 1) {
       int moves = counted.stream().mapToInt(Cue::moves).sum();
-      double seconds = counted.stream().mapToDouble(Cue::seconds).sum();
+      long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
       lines.add(order.row("", "between songs", Integer.toString(moves), TimeText.of(seconds), ""));
     }
     return lines;
@@ -53,7 +53,7 @@ final class RunningOrder {
       return "";
     }
     String gap = TimeText.of(cue.gapSeconds().getAsDouble());
-    long over = Math.round(cue.overrunSeconds());
+    long over = cue.wholeOverrun();
     return over == 0 ? gap : gap + ", " + TimeText.of(over) + " too short";
   }
 

@@ -53,8 +53,8 @@ final class Totals {
 
   /** Seconds have no bound; moves keep theirs. */
   private String timed() {
-    double seconds =
-        sheet.cues().stream().filter(cue -> !cue.setUp()).mapToDouble(Cue::seconds).sum();
+    long seconds =
+        sheet.cues().stream().filter(cue -> !cue.setUp()).mapToLong(Cue::wholeSeconds).sum();
     return "Between songs: "
         + moves(planned.plan().moves())
         + ", about "
@@ -71,14 +71,23 @@ final class Totals {
       return "";
     }
     int moves = planned.plan().setUpMoves();
-    String total = "Set-up: " + moves(moves);
-    if (!planned.proven()) {
-      return total + ".";
+    String total = "Set-up: " + moves(moves) + "; lower bound " + planned.setUpLowerBound() + ". ";
+    if (planned.setUpProven()) {
+      return total + "Proven: no plan with so few moves between songs has fewer.";
     }
-    total += "; lower bound " + planned.setUpLowerBound() + ".";
-    return planned.setUpProven()
-        ? total + " Proven: no plan with so few moves between songs has fewer."
-        : total + " " + open(moves - planned.setUpLowerBound()) + " " + stopped();
+    return total
+        + openInSetUp(moves - planned.setUpLowerBound())
+        + (planned.proven() ? " " + stopped() : "");
+  }
+
+  /** The bound counts on the moves between songs coming first. */
+  private String openInSetUp(int saved) {
+    if (planned.aim() == Aim.FASTEST) {
+      return "The bound is for plans with the fewest moves between songs.";
+    }
+    return saved > 0
+        ? open(saved)
+        : "No better plan has fewer; one with fewer moves between songs may have more.";
   }
 
   private static String open(int saved) {
@@ -98,11 +107,11 @@ final class Totals {
   }
 
   private String gaps() {
-    List<Cue> over = sheet.cues().stream().filter(cue -> cue.overrunSeconds() > 0).toList();
+    List<Cue> over = sheet.cues().stream().filter(cue -> cue.wholeOverrun() > 0).toList();
     if (over.isEmpty()) {
       return sheet.aboutTimes();
     }
-    double seconds = over.stream().mapToDouble(Cue::overrunSeconds).sum();
+    long seconds = over.stream().mapToLong(Cue::wholeOverrun).sum();
     String gaps = over.size() == 1 ? "1 gap is" : over.size() + " gaps are";
     return gaps + " too short, by " + TimeText.of(seconds) + " in all. " + sheet.aboutTimes();
   }

@@ -41,4 +41,16 @@ public record Cue(
   public double overrunSeconds() {
     return setUp || gapSeconds.isEmpty() ? 0 : Math.max(0, seconds - gapSeconds.getAsDouble());
   }
+
+  /** The seconds as they are printed, so that what is added up from them adds up on paper. */
+  public long wholeSeconds() {
+    return Math.round(seconds);
+  }
+
+  /** By how much the printed seconds outlast the printed gap. */
+  public long wholeOverrun() {
+    return setUp || gapSeconds.isEmpty()
+        ? 0
+        : Math.max(0, wholeSeconds() - Math.round(gapSeconds.getAsDouble()));
+  }
 }

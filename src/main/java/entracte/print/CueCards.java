@@ -88,7 +88,7 @@ final class CueCards {
     String head = moves(cue) + ", about " + TimeText.of(cue.seconds());
     String gap =
         cue.gapSeconds().isEmpty() ? "" : ", gap " + TimeText.of(cue.gapSeconds().getAsDouble());
-    long over = Math.round(cue.overrunSeconds());
+    long over = cue.wholeOverrun();
     return head + gap + (over > 0 ? ": " + TimeText.of(over) + " too short" : "") + ".";
   }
 

@@ -3,14 +3,18 @@ package entracte.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.KitchenDances;
 import entracte.cue.Pace;
+import entracte.cue.SongCard;
 import entracte.plan.Aim;
 import entracte.plan.Plan;
 import entracte.plan.Result;
 import entracte.plan.Result.Stopped;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class PlanTextTest {
@@ -25,10 +29,10 @@ class PlanTextTest {
 
         Running order
              song           moves  takes        gap
-          1  Plain Morning     13  63 s         set-up, nobody waits
+          1  Plain Morning     13  1 min 3 s    set-up, nobody waits
           2  Two Kettles        6  27 s         30 s
-          3  Late Bus          10  60 s         40 s, 20 s too short
-             between songs     16  87 s
+          3  Late Bus          10  1 min        40 s, 20 s too short
+             between songs     16  1 min 27 s
 
         Between songs: 16 moves; lower bound 16. Proven: no plan has fewer.
         Set-up: 13 moves; lower bound 13. Proven: no plan with so few moves between
@@ -96,9 +100,66 @@ class PlanTextTest {
         Between songs: 16 moves; lower bound 14. Not proven: a better plan could save at
           most 2 moves. The search stopped at its limit of 2.5 s; --seconds gives it
           more.
-        Set-up: 13 moves.
+        Set-up: 13 moves; lower bound 13. No better plan has fewer; one with fewer moves
+          between songs may have more.
         """,
-        text(lines.subList(9, 13)));
+        text(lines.subList(9, 14)));
+  }
+
+  @Test
+  void theSetUpOfAnUnprovenPlanSaysItsBoundAndWhatIsOpen() {
+    List<String> lines = PlanText.brief(planned(14, 10, Stopped.TIME), SHEET, 2.5);
+    assertEquals(
+        """
+        Set-up: 13 moves; lower bound 10. Not proven: a better plan could save at most 3
+          moves.
+        """,
+        text(lines.subList(12, 14)));
+  }
+
+  @Test
+  void theSetUpOfAPlanForTheFewestSecondsSaysItsBoundToo() {
+    Result.Planned fastest = new Result.Planned(Aim.FASTEST, PLAN, 14, 10, Stopped.ROUNDS, 0.4);
+    String text = text(PlanText.brief(fastest, SHEET, 2.5)).replaceAll("\\s+", " ");
+    assertTrue(
+        text.contains(
+            "Set-up: 13 moves; lower bound 10. The bound is for plans with the fewest moves"
+                + " between songs."),
+        text);
+  }
+
+  /** Each is 0.6 s over: three such would add up to 2 s, but the lines say 1 s each. */
+  @Test
+  void overrunsAreRoundedBeforeTheyAreAddedUp() {
+    List<Cue> cues = new ArrayList<>();
+    for (int number = 1; number <= 3; number++) {
+      cues.add(late(number));
+    }
+    CueSheet late = new CueSheet("Late", "case", List.of(), List.of(), cues, "Estimates.");
+    List<String> lines = PlanText.brief(planned(16, 13, Stopped.PROVEN), late, 2);
+    assertEquals(
+        """
+          1  Song               0  1 min 3 s    1 min 2 s, 1 s too short
+          2  Song               0  1 min 3 s    1 min 2 s, 1 s too short
+          3  Song               0  1 min 3 s    1 min 2 s, 1 s too short
+             between songs      0  3 min 9 s
+        """,
+        text(lines.subList(4, 8)));
+    assertEquals("3 gaps are too short, by 3 s in all. Estimates.", lines.get(lines.size() - 1));
+  }
+
+  private static Cue late(int number) {
+    return new Cue(
+        number,
+        "Song",
+        false,
+        List.of(),
+        62.6,
+        0,
+        OptionalDouble.of(62),
+        List.of(),
+        List.of(),
+        new SongCard(List.of(), List.of(), List.of()));
   }
 
   @Test

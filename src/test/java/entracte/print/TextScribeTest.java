@@ -21,7 +21,7 @@ class TextScribeTest {
         ========================================================================
           1  Plain Morning (set-up). D minor, tempo 92, starts: viola, four bars
           2  Two Kettles (27 s). D minor, tempo 92, starts: viola, four bars
-          3  Late Bus (60 s). D minor, tempo 92, starts: viola, four bars
+          3  Late Bus (1 min). D minor, tempo 92, starts: viola, four bars
         At the right: the way to the song. Times are estimates until you have
             rehearsed.
         """,
@@ -43,7 +43,7 @@ class TextScribeTest {
           good.
         ! Keep cords off the floor and drinks off the case.
         ! Mains work is for a licensed electrician under local code.
-        13 moves, about 63 s.
+        13 moves, about 1 min 3 s.
 
         Jumpers, power off and unplugged
         [ ] SET jumper filter 1 other slope to 3-pole
@@ -129,7 +129,7 @@ class TextScribeTest {
           1  Plain Morning. starts: viola, four bars
           2  Two Kettles (27 s). starts: viola, four bars; mix 1 channel 2 level
              to 5
-          3  Late Bus (60 s). starts: viola, four bars; mix 1 channel 1 level
+          3  Late Bus (1 min). starts: viola, four bars; mix 1 channel 1 level
              from 7 to 2
         """,
         from("Engineer: Kitchen Dances", 9));

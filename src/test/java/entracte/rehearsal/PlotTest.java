@@ -34,7 +34,7 @@ class PlotTest {
   void timesFallTowardTheGap() {
     assertEquals(
         """
-              60 s | o
+             1 min | o
                    |
                    |   x
                    |     o
@@ -83,7 +83,7 @@ class PlotTest {
     long shown =
         lines.stream().flatMapToInt(String::chars).filter(c -> c == 'o' || c == 'x').count();
     assertEquals(32, shown);
-    assertEquals("      66 s", lines.get(0).substring(0, 10));
+    assertEquals(" 1 min 6 s", lines.get(0).substring(0, 10));
   }
 
   @Test
