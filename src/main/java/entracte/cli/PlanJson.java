@@ -12,6 +12,7 @@ import entracte.plan.SongPlan;
 import entracte.rig.Control;
 import entracte.rig.Module;
 import entracte.rig.Position;
+import entracte.setlist.GearCue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +59,7 @@ final class PlanJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("song", song.song().name());
     json.put("casting", casting(song));
+    json.put("gear", song.song().gear().stream().map(PlanJson::gear).toList());
     json.put("cords", song.required().stream().map(PlanJson::ends).toList());
     json.put("parked", song.parked().stream().map(PlanJson::ends).toList());
     if (plan.setList().rig().cords().lengthMatters()) {
@@ -73,6 +75,19 @@ final class PlanJson {
       }
     }
     json.put("positions", positions);
+    return json;
+  }
+
+  /** Controllers by the names that the set gives them. */
+  private static Map<String, Object> gear(GearCue cue) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("gear", cue.gear());
+    cue.bank().ifPresent(bank -> json.put("bank", List.of(bank.high(), bank.low())));
+    cue.program().ifPresent(program -> json.put("program", program));
+    Map<String, Object> controllers = new LinkedHashMap<>();
+    cue.controls().forEach(c -> controllers.put(c.written(), c.value()));
+    cue.fine().forEach(fine -> controllers.put(fine.written(), fine.value()));
+    json.put("controllers", controllers);
     return json;
   }
 

@@ -81,6 +81,7 @@ final class PlanText {
         fill(step.why(), "      ");
       }
     }
+    list("Gear: ", cue.card().gear());
     list("Waits unheard: ", cue.parked());
     list("Before you play, check: ", cue.lookAt());
   }

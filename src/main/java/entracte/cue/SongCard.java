@@ -46,10 +46,15 @@ public record SongCard(List<String> lines, List<String> gear, List<String> casti
     List<String> parts = new ArrayList<>();
     cue.bank().ifPresent(bank -> parts.add("bank " + bank.high() + "/" + bank.low()));
     cue.program().ifPresent(program -> parts.add("program " + program));
-    cue.controls().forEach(c -> parts.add("controller " + c.controller() + " at " + c.value()));
-    cue.fine()
-        .forEach(f -> parts.add(f.kind().word() + " " + f.number() + " at " + f.value() + " fine"));
-    return cue.gear() + ": " + String.join(", ", parts);
+    cue.controls().forEach(c -> parts.add(at(c.written(), c.value())));
+    cue.fine().forEach(f -> parts.add(at(f.written(), f.value())));
+    return cue.gear() + " to " + String.join(", ", parts);
+  }
+
+  /** {@code volume 90}, but {@code cc 7 at 90}: two figures in a row would run together. */
+  private static String at(String written, int value) {
+    boolean figures = Character.isDigit(written.charAt(written.length() - 1));
+    return written + (figures ? " at " : " ") + value;
   }
 
   private static Optional<String> casting(SongPlan.CastAs cast) {

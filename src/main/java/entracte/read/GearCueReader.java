@@ -111,7 +111,7 @@ final class GearCueReader {
     return shapes
         .leaf(line)
         .flatMap(this::whole)
-        .map(value -> new ControlChange(controller.getAsInt(), value))
+        .map(value -> new ControlChange(controller.getAsInt(), value, line.name()))
         .map(change -> notes.note(change, line.key().place()));
   }
 
@@ -136,7 +136,7 @@ final class GearCueReader {
     return shapes
         .leaf(line)
         .flatMap(this::whole)
-        .map(value -> notes.note(new Fine(kind, number, value), line.key().place()));
+        .map(value -> notes.note(new Fine(kind, number, value, line.name()), line.key().place()));
   }
 
   private static OptionalInt controller(String name) {

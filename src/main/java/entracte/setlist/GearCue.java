@@ -1,6 +1,7 @@
 package entracte.setlist;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -30,8 +31,21 @@ public record GearCue(
   /** Bank select, controllers 0 and 32. */
   public record Bank(int high, int low) {}
 
-  /** One controller, 0 to 127, and its value, 0 to 127. */
-  public record ControlChange(int controller, int value) {}
+  /**
+   * One controller, 0 to 127, and its value, 0 to 127.
+   *
+   * @param written how the player calls the controller: {@code volume}, {@code cc 7}
+   */
+  public record ControlChange(int controller, int value, String written) {
+    public ControlChange {
+      Objects.requireNonNull(written);
+    }
+
+    /** A controller that is called by its number. */
+    public ControlChange(int controller, int value) {
+      this(controller, value, "cc " + controller);
+    }
+  }
 
   /** What a value of 14 bits is for. */
   public enum FineKind {
@@ -54,6 +68,23 @@ public record GearCue(
     }
   }
 
-  /** A value of 14 bits, 0 to 16383. */
-  public record Fine(FineKind kind, int number, int value) {}
+  /**
+   * A value of 14 bits, 0 to 16383.
+   *
+   * @param written how the player calls it: {@code rpn 0}, {@code fine volume}
+   */
+  public record Fine(FineKind kind, int number, int value, String written) {
+    public Fine {
+      Objects.requireNonNull(written);
+    }
+
+    /** A value that is called by its number. */
+    public Fine(FineKind kind, int number, int value) {
+      this(
+          kind,
+          number,
+          value,
+          (kind == FineKind.CONTROLLER ? "fine " : "") + kind.word() + " " + number);
+    }
+  }
 }

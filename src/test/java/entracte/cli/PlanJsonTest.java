@@ -71,6 +71,23 @@ class PlanJsonTest {
   }
 
   @Test
+  void aSongSaysWhatItsGearIsSetToByThePlayersNames() {
+    Map<?, ?> song = (Map<?, ?>) list(json, "songs").get(0);
+    assertEquals(
+        List.of(
+            Map.of(
+                "gear",
+                "piano",
+                "bank",
+                List.of(1.0, 2.0),
+                "program",
+                5.0,
+                "controllers",
+                Map.of("volume", 90.0))),
+        song.get("gear"));
+  }
+
+  @Test
   void aChangeoverHasItsCountsAndItsStepsInTheOrderOfTheHands() {
     Map<?, ?> changeover = (Map<?, ?>) list(json, "changeovers").get(1);
     assertEquals("Two Kettles", changeover.get("to"));

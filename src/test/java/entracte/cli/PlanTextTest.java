@@ -69,11 +69,12 @@ class PlanTextTest {
           TURN filter 1 cutoff from 4 to 6.5
           TUNE osc 1 (another pitch cord)
           RAISE the main level slowly
+          Gear: piano to bank 1/2, program 5, volume 90
           Waits unheard: lfo 1 out to osc 2 fm
           Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance at 3;
             osc 1 octave at 8
         """,
-        text(lines.subList(from, from + 12)));
+        text(lines.subList(from, from + 13)));
   }
 
   @Test
@@ -89,7 +90,7 @@ class PlanTextTest {
     assertEquals(
         "      early, for song 3 (Late Bus): osc 2 is idle until then", lines.get(early + 1));
     int level = lines.indexOf("  RAISE the main level slowly");
-    assertEquals("  Waits unheard: lfo 1 out to osc 2 fm", lines.get(level + 1));
+    assertEquals("  Waits unheard: lfo 1 out to osc 2 fm", lines.get(level + 2));
   }
 
   @Test

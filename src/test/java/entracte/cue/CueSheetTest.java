@@ -152,7 +152,7 @@ class CueSheetTest {
   void theCardSaysWhoPlaysWhatAndWhatTheGearIsSent() {
     SongCard card = sheet.cues().get(2).card();
     assertEquals(List.of("Key: D minor", "Tempo: 92", "Starts: viola, four bars"), card.lines());
-    assertEquals(List.of("piano: bank 1/2, program 5, controller 7 at 90"), card.gear());
+    assertEquals(List.of("piano to bank 1/2, program 5, volume 90"), card.gear());
     assertEquals(
         List.of(
             "osc 2 plays lead",

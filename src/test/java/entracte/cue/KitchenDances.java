@@ -204,7 +204,7 @@ public final class KitchenDances {
             "piano",
             Optional.of(5),
             Optional.of(new GearCue.Bank(1, 2)),
-            List.of(new GearCue.ControlChange(7, 90)));
+            List.of(new GearCue.ControlChange(7, 90, "volume")));
     Patch patch = new Patch("patch of " + name, List.of(), List.of(), List.of(settings));
     return new Song(name, patch, List.of(), gap, List.of(piano), card);
   }

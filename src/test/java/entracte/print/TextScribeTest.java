@@ -84,7 +84,7 @@ class TextScribeTest {
         [ ]  7 RAISE the main level slowly
         Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance
             at 3; osc 1 octave at 8.
-        Gear: piano: bank 1/2, program 5, controller 7 at 90.
+        Gear: piano to bank 1/2, program 5, volume 90.
         Stays parked, unheard: lfo 1 out to osc 2 fm.
         Who plays: osc 1 plays lead; filter 1 plays bright; mix 1 plays blend
             (low on 2).

@@ -54,15 +54,15 @@ final class GearCueReaderTest {
   void controllersByNameAndByNumber() {
     assertEquals(
         List.of(
-            new ControlChange(1, 10),
-            new ControlChange(7, 20),
-            new ControlChange(10, 30),
-            new ControlChange(11, 40),
-            new ControlChange(64, 127),
-            new ControlChange(74, 50),
+            new ControlChange(1, 10, "modulation"),
+            new ControlChange(7, 20, "volume"),
+            new ControlChange(10, 30, "pan"),
+            new ControlChange(11, 40, "expression"),
+            new ControlChange(64, 127, "sustain"),
+            new ControlChange(74, 50, "brightness"),
             new ControlChange(74, 60),
-            new ControlChange(91, 70),
-            new ControlChange(93, 80)),
+            new ControlChange(91, 70, "reverb"),
+            new ControlChange(93, 80, "chorus")),
         cue("{modulation: 10, volume: 20, pan: 30, expression: 40, sustain: 127,"
                 + " brightness: 50, cc 74: 60, reverb: 70, chorus: 80}")
             .controls());
@@ -109,7 +109,7 @@ final class GearCueReaderTest {
   void fineValuesAndParameters() {
     assertEquals(
         List.of(
-            new Fine(FineKind.CONTROLLER, 7, 10000),
+            new Fine(FineKind.CONTROLLER, 7, 10000, "fine volume"),
             new Fine(FineKind.CONTROLLER, 16, 1),
             new Fine(FineKind.REGISTERED, 0, 256),
             new Fine(FineKind.OPEN, 130, 5)),

@@ -58,7 +58,7 @@ final class SetReaderTest {
                 "piano",
                 Optional.of(5),
                 Optional.empty(),
-                List.of(new GearCue.ControlChange(7, 90)))),
+                List.of(new GearCue.ControlChange(7, 90, "volume")))),
         song.gear());
     assertEquals(
         new Song.Card(
