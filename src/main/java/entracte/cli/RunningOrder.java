@@ -12,6 +12,10 @@ final class RunningOrder {
   private static final int LONGEST_NAME = 36;
   private static final String CUT = "..";
 
+  private static final String COUNTED =
+      "Moves: 1 for each plug out, plug in, TURN and SWITCH; so PULL, PLUG and MOVE (a plug from"
+          + " jack to jack) are 2. LOWER, TUNE, RAISE and SET are not counted.";
+
   private final int nameWidth;
 
   private RunningOrder(CueSheet sheet) {
@@ -32,6 +36,7 @@ final class RunningOrder {
       long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
       lines.add(order.row("", "between songs", Integer.toString(moves), TimeText.of(seconds), ""));
     }
+    lines.addAll(Fill.lines(COUNTED, PlanText.WIDTH, "", "  "));
     return lines;
   }
 
