@@ -82,7 +82,7 @@ public record CueSheet(
         Comparator.comparing(jumper -> Spot.of(jumper.module()), HandOrder.SPOTS);
     return plan.jumpers().keySet().stream()
         .sorted(byPlace.thenComparing(jumper -> jumper.jumper().name()))
-        .map(in -> in.module().name() + " " + in.jumper().name() + " to " + plan.jumpers().get(in))
+        .map(in -> Wording.jumper(in, plan.jumpers().get(in)))
         .toList();
   }
 }

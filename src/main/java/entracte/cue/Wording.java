@@ -1,6 +1,7 @@
 package entracte.cue;
 
 import entracte.plan.Action;
+import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.rig.Control;
 import entracte.rig.CordStock;
@@ -79,7 +80,10 @@ final class Wording {
   }
 
   static String flip(Action.Flip flip) {
-    return "SWITCH " + name(flip.toggle()) + change(flip.from(), flip.to());
+    return "SWITCH "
+        + name(flip.toggle())
+        + change(flip.from(), flip.to())
+        + LoudSwitch.caution(flip.toggle().name(), flip.toggle().positions());
   }
 
   /**
@@ -98,6 +102,16 @@ final class Wording {
 
   static Socket otherEnd(PluggedCord cord, Socket stays) {
     return cord.cord().source().equals(stays) ? cord.cord().sink() : cord.cord().source();
+  }
+
+  /** {@code filter 1 other slope to 3-pole}. */
+  static String jumper(Plan.JumperIn in, String position) {
+    return in.module().name()
+        + " "
+        + in.jumper().name()
+        + " to "
+        + position
+        + LoudSwitch.caution(in.jumper().name(), in.jumper().positions());
   }
 
   /** {@code osc 1 saw to mix 1 channel 2 in (60 cm)}, for lists of what is plugged. */

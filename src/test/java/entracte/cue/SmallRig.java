@@ -45,7 +45,7 @@ public final class SmallRig {
   private static final Kind MIXER =
       kind(
           "mixer",
-          own(outs("out")),
+          own(outs("out"), List.of(), List.of(new Switch("gain", List.of("x1", "x10")))),
           new Group(
               Group.Form.CHANNELS,
               "",
