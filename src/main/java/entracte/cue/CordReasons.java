@@ -13,10 +13,12 @@ import java.util.stream.Stream;
 final class CordReasons {
   private final Course course;
   private final boolean parking;
+  private final CastingReasons casting;
 
   CordReasons(Course course, boolean parking) {
     this.course = course;
     this.parking = parking;
+    this.casting = new CastingReasons(course);
   }
 
   /** The song that a cord plugged before {@code to} is for. */
@@ -90,27 +92,31 @@ final class CordReasons {
         : "no later song needs it";
   }
 
+  /** From source to sink, by what they are in the sound; then who plays the part it comes to. */
   private String wanted(int song, Cord cord) {
-    String says =
-        Wording.name(cord.sink())
-            + " is wanted by "
-            + Wording.name(cord.source())
-            + " in "
-            + course.title(song);
-    String roles =
-        Stream.of(cord.source().module(), cord.sink().module())
-            .flatMap(module -> part(song, module).stream())
-            .distinct()
-            .reduce((a, b) -> a + ", " + b)
-            .orElse("");
-    return roles.isEmpty() ? says : says + "; " + roles;
+    Module sink = cord.sink().module();
+    Module source = cord.source().module();
+    boolean split = casting.isImplied(song, sink);
+    String to = split ? sink.name() + " to be split" : casting.part(song, cord.sink());
+    Optional<String> plays =
+        split ? Optional.empty() : casting.plays(song, sink).or(() -> casting.plays(song, source));
+    return course.title(song)
+        + ": "
+        + from(song, cord.source())
+        + " feeds "
+        + to
+        + plays.map(part -> "; " + part).orElse("");
   }
 
-  private Optional<String> part(int song, Module module) {
-    return course
-        .role(song, module)
-        .filter(role -> !role.equals(module.name()))
-        .map(role -> Wording.plays(module, role));
+  /** A tap passes on what its multiple splits. */
+  private String from(int song, Socket source) {
+    String name = source.module().name();
+    return casting.isImplied(song, source.module())
+        ? Wording.splits(course.role(song, source.module()).orElseThrow())
+            + ", split by "
+            + name
+            + ","
+        : casting.part(song, source);
   }
 
   private String quiet(int from, int song, Cord cord) {

@@ -6,6 +6,7 @@ import entracte.plan.SongPlan;
 import entracte.plan.SongPlan.CastAs;
 import entracte.rig.Cord;
 import entracte.rig.Module;
+import entracte.rig.Rig;
 import entracte.rig.Socket;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -21,6 +22,7 @@ import java.util.Set;
  * count from 0. Jacks and controls are looked up by their names, which no two of a rig share.
  */
 final class Course {
+  private final Rig rig;
   private final List<OneSong> songs = new ArrayList<>();
 
   private record OneSong(
@@ -32,6 +34,7 @@ final class Course {
       NamedSettings settings) {}
 
   Course(Plan plan) {
+    rig = plan.setList().rig();
     plan.songs().forEach(song -> songs.add(learn(song)));
   }
 
@@ -66,6 +69,10 @@ final class Course {
     return a.compareTo(b) < 0 ? a + "\n" + b : b + "\n" + a;
   }
 
+  Rig rig() {
+    return rig;
+  }
+
   /** How many songs there are. */
   int songs() {
     return songs.size();
@@ -86,6 +93,11 @@ final class Course {
 
   boolean isRequired(int song, Cord cord) {
     return songs.get(song).required().contains(key(cord));
+  }
+
+  /** Whether the cord hangs there during the song, needed or not. */
+  boolean isPlugged(int song, Cord cord) {
+    return songs.get(song).plugged().contains(key(cord));
   }
 
   /** The first song from {@code from} on that needs the cord while it still hangs there. */

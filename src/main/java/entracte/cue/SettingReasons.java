@@ -7,9 +7,11 @@ import java.util.stream.IntStream;
 /** Why a knob is turned or a switch thrown. Sentences without their full stops. */
 final class SettingReasons {
   private final Course course;
+  private final CastingReasons casting;
 
   SettingReasons(Course course) {
     this.course = course;
+    this.casting = new CastingReasons(course);
   }
 
   /** The song that a control set before {@code to} is for. */
@@ -28,9 +30,11 @@ final class SettingReasons {
     }
     return isShutting(to, control)
         ? "shut, so that the cord waiting there is not heard"
-        : course.settings(to).of(control).orElseThrow().owner()
-            + " wants it in "
-            + course.title(to);
+        : "for "
+            + course.settings(to).of(control).orElseThrow().owner()
+            + " in "
+            + course.title(to)
+            + casting.plays(to, control.module()).map(part -> "; " + part).orElse("");
   }
 
   private OptionalInt firstCare(int to, Control control) {

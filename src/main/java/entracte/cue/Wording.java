@@ -13,6 +13,8 @@ import java.util.Optional;
 
 /** The words of single steps: always the module first, then the jack or control on it. */
 final class Wording {
+  private static final String IMPLIED = " multiple ";
+
   private Wording() {}
 
   /** {@code osc 1 saw}, {@code mix 1 channel 2 in}, {@code osc 1 pitch 2}. */
@@ -94,10 +96,19 @@ final class Wording {
     if (role.equals(module.name())) {
       return module.name() + " plays";
     }
-    int implied = role.lastIndexOf(" multiple ");
-    return implied > 0 && module.kind().taps() > 0
-        ? module.name() + " splits " + role.substring(0, implied).replace('.', ' ')
+    return isImplied(module, role)
+        ? module.name() + " splits " + splits(role)
         : module.name() + " plays " + role;
+  }
+
+  /** Whether the role is a multiple that no patch asked for. */
+  static boolean isImplied(Module module, String role) {
+    return role.lastIndexOf(IMPLIED) > 0 && module.kind().taps() > 0;
+  }
+
+  /** What an implied multiple splits: {@code keys pitch 2}. */
+  static String splits(String role) {
+    return role.substring(0, role.lastIndexOf(IMPLIED)).replace('.', ' ');
   }
 
   static Socket otherEnd(PluggedCord cord, Socket stays) {

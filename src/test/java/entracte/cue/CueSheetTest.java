@@ -84,11 +84,10 @@ class CueSheetTest {
     assertEquals(
         List.of(
             "",
-            "osc 1 pitch 1 is wanted by keys pitch 2 in Two Kettles; osc 1 plays lead",
-            "mix 1 channel 2 in is wanted by osc 1 saw in Two Kettles;"
-                + " osc 1 plays lead, mix 1 plays blend",
-            "blend.low wants it in Two Kettles",
-            "bright wants it in Two Kettles",
+            "Two Kettles: keys pitch 2 feeds lead pitch 1; osc 1 plays lead, already set",
+            "Two Kettles: lead saw feeds blend low in; mix 1 plays blend, the only one that can",
+            "for blend.low in Two Kettles; mix 1 plays blend, the only one that can",
+            "for bright in Two Kettles; filter 1 plays bright, the only one that can",
             "another pitch cord",
             ""),
         sheet.cues().get(1).steps().stream().map(Step::why).toList());
@@ -105,9 +104,17 @@ class CueSheetTest {
   @Test
   void aMultipleThatNoRoleAskedForSplits() {
     assertEquals(
-        "mult 1 tap 1 is wanted by keys pitch 2 in Late Bus; mult 1 splits keys pitch 2;"
+        "Late Bus: keys pitch 2 feeds mult 1 to be split;"
             + " where it was, osc 1 pitch 1 is needed by mult 1 tap 2",
         sheet.cues().get(2).steps().get(1).why());
+    assertEquals(
+        "Late Bus: keys pitch 2, split by mult 1, feeds bass pitch 1;"
+            + " osc 1 plays bass, and keeps a cord from the song before",
+        sheet.cues().get(2).steps().get(3).why());
+    assertEquals(
+        "Late Bus: keys pitch 2, split by mult 1, feeds lead pitch 1;"
+            + " osc 2 plays lead, and keeps a cord from the song before",
+        sheet.cues().get(2).steps().get(4).why());
   }
 
   @Test

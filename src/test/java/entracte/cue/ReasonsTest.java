@@ -90,7 +90,8 @@ class ReasonsTest {
     Control level = rig.control("mix 1.3.level");
     assertEquals("shut, so that the cord waiting there is not heard", reasons.why(0, level));
     assertEquals(0, reasons.songFor(0, level), "what keeps a song quiet is not done early");
-    assertEquals("blend.high wants it in Two", reasons.why(1, level));
+    assertEquals(
+        "for blend.high in Two; mix 1 plays blend, the only one that can", reasons.why(1, level));
   }
 
   @Test
@@ -111,6 +112,21 @@ class ReasonsTest {
     assertEquals(
         "early, for song 2 (Two): no song before that cares",
         reasons.why(0, rig.control("mix 1.3.level")));
+  }
+
+  @Test
+  void aModuleWhoseEqualsAllPlayIsTheOnlyOneFree() {
+    song("One", List.of("osc 1.saw", "osc 2.fm"), List.of(), "lead", "osc 2");
+    assertEquals(
+        "One: osc 1 saw feeds lead fm; osc 2 plays lead",
+        new CordReasons(course(), true).whyPlugged(0, rig.cord("osc 1.saw", "osc 2.fm")));
+    SongPlan one = songs.remove(0);
+    List<CastAs> both =
+        List.of(one.casting().get(0), new CastAs("bass", rig.module("osc 1"), List.of()));
+    songs.add(new SongPlan(one.song(), both, one.required(), one.parked(), one.positions()));
+    assertEquals(
+        "One: bass saw feeds lead fm; osc 2 plays lead, the only one free",
+        new CordReasons(course(), true).whyPlugged(0, rig.cord("osc 1.saw", "osc 2.fm")));
   }
 
   private String whyPulled(int to, String source, String sink) {
