@@ -19,7 +19,7 @@ final class RunningOrder {
   private final int nameWidth;
 
   private RunningOrder(CueSheet sheet) {
-    int longest = sheet.cues().stream().mapToInt(cue -> Fill.width(cue.song())).max().orElse(0);
+    int longest = sheet.cues().stream().mapToInt(cue -> Fill.width(title(cue))).max().orElse(0);
     nameWidth = Math.max("between songs".length(), Math.min(LONGEST_NAME, longest));
   }
 
@@ -36,14 +36,19 @@ final class RunningOrder {
       long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
       lines.add(order.row("", "between songs", Integer.toString(moves), TimeText.of(seconds), ""));
     }
+    sheet.slot().ifPresent(sum -> lines.addAll(Fill.lines(sum, PlanText.WIDTH, "", "  ")));
     lines.addAll(Fill.lines(COUNTED, PlanText.WIDTH, "", "  "));
     return lines;
+  }
+
+  private static String title(Cue cue) {
+    return cue.song() + (cue.card().encore() ? " (encore)" : "");
   }
 
   private String row(Cue cue) {
     return row(
         Integer.toString(cue.number()),
-        cue.song(),
+        title(cue),
         Integer.toString(cue.moves()),
         TimeText.of(cue.seconds()),
         gap(cue));

@@ -6,6 +6,7 @@ import entracte.plan.SongPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A whole plan in words: the front door of this package.
@@ -15,6 +16,8 @@ import java.util.List;
  * @param cues the way to each song, in the order of the set; the first is the set-up, unless the
  *     plan starts in mid-set
  * @param aboutTimes where the seconds come from, as a sentence
+ * @param slot songs, talk and changeovers added up against the slot; empty if the set gives neither
+ *     a slot nor lengths
  */
 public record CueSheet(
     String set,
@@ -22,12 +25,24 @@ public record CueSheet(
     List<String> cautions,
     List<String> jumpers,
     List<Cue> cues,
-    String aboutTimes) {
+    String aboutTimes,
+    Optional<String> slot) {
 
   public CueSheet {
     cautions = List.copyOf(cautions);
     jumpers = List.copyOf(jumpers);
     cues = List.copyOf(cues);
+  }
+
+  /** A sheet of a set that counts no time. */
+  public CueSheet(
+      String set,
+      String rig,
+      List<String> cautions,
+      List<String> jumpers,
+      List<Cue> cues,
+      String aboutTimes) {
+    this(set, rig, cautions, jumpers, cues, aboutTimes, Optional.empty());
   }
 
   /** Whether there is time before the show: then jumpers can be set, else they must stand so. */
@@ -59,7 +74,8 @@ public record CueSheet(
         SetUpCautions.of(!plan.jumpers().isEmpty()),
         jumpers(plan),
         cues,
-        pace.origin());
+        pace.origin(),
+        SlotSum.of(plan.setList(), cues));
   }
 
   private static Cue cue(

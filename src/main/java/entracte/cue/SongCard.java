@@ -14,19 +14,27 @@ import java.util.Optional;
  * @param gear what each piece of gear is sent, one line for each
  * @param casting who plays what, such as {@code osc 2 plays bass}; modules that the patch names
  *     outright are left out
+ * @param encore whether it is played only if it is called for
  */
-public record SongCard(List<String> lines, List<String> gear, List<String> casting) {
+public record SongCard(
+    List<String> lines, List<String> gear, List<String> casting, boolean encore) {
   public SongCard {
     lines = List.copyOf(lines);
     gear = List.copyOf(gear);
     casting = List.copyOf(casting);
   }
 
+  /** The card of a song that is played in any case. */
+  public SongCard(List<String> lines, List<String> gear, List<String> casting) {
+    this(lines, gear, casting, false);
+  }
+
   static SongCard of(SongPlan plan) {
     return new SongCard(
         lines(plan.song().card()),
         plan.song().gear().stream().map(SongCard::gear).toList(),
-        plan.casting().stream().flatMap(cast -> casting(cast).stream()).toList());
+        plan.casting().stream().flatMap(cast -> casting(cast).stream()).toList(),
+        plan.song().card().encore());
   }
 
   private static List<String> lines(Song.Card card) {

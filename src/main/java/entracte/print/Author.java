@@ -57,10 +57,11 @@ final class Author {
     for (Cue cue : sheet.cues()) {
       SongSheet song = papers.song(cue);
       encores = encoreLine(song, encores);
-      String about = String.join(", ", parts(song));
+      String about = String.join(", ", parts(cue, song));
       String number = Integer.toString(song.number());
       scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about));
     }
+    sheet.slot().ifPresent(scribe::text);
     scribe.text("At the right: the way to the song. " + sheet.aboutTimes());
     if (!sheet.hasSetUp()) {
       scribe.labelled("Jumpers must have been set", sheet.jumpers());
@@ -74,8 +75,12 @@ final class Author {
     return drawn || song.encore();
   }
 
-  private static List<String> parts(SongSheet song) {
+  private static List<String> parts(Cue cue, SongSheet song) {
     List<String> parts = new ArrayList<>();
+    parts.add(cue.moves() == 1 ? "1 move" : cue.moves() + " moves");
+    if (!cue.setUp()) {
+      cue.gapSeconds().ifPresent(gap -> parts.add("gap " + TimeText.of(gap)));
+    }
     song.key().ifPresent(parts::add);
     song.tempo().ifPresent(tempo -> parts.add("tempo " + tempo));
     song.starts().ifPresent(starts -> parts.add("starts: " + starts));

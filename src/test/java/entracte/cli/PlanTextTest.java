@@ -14,6 +14,7 @@ import entracte.plan.Result;
 import entracte.plan.Result.Stopped;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -149,6 +150,35 @@ class PlanTextTest {
         """,
         text(lines.subList(4, 8)));
     assertEquals("3 gaps are too short, by 3 s in all. Estimates.", lines.get(lines.size() - 1));
+  }
+
+  @Test
+  void anEncoreIsMarkedAndTheSlotIsHeldAgainstTheSum() {
+    Cue plain = late(1);
+    Cue encore =
+        new Cue(
+            2,
+            "Lamp",
+            false,
+            List.of(),
+            30,
+            0,
+            OptionalDouble.empty(),
+            List.of(),
+            List.of(),
+            new SongCard(List.of(), List.of(), List.of(), true));
+    CueSheet sheet =
+        new CueSheet(
+            "Set",
+            "case",
+            List.of(),
+            List.of(),
+            List.of(plain, encore),
+            "Estimates.",
+            Optional.of("The sum."));
+    List<String> lines = PlanText.brief(planned(16, 13, Stopped.PROVEN), sheet, 2);
+    assertEquals("  2  Lamp (encore)      0  30 s", lines.get(5));
+    assertEquals("The sum.", lines.get(7));
   }
 
   private static Cue late(int number) {

@@ -19,13 +19,16 @@ class TextScribeTest {
         """
         Kitchen Dances
         ========================================================================
-          1  Plain Morning (set-up). D minor, tempo 92, starts: viola, four bars
-          2  Two Kettles (27 s). D minor, tempo 92, starts: viola, four bars
-          3  Late Bus (1 min). D minor, tempo 92, starts: viola, four bars
+          1  Plain Morning (set-up). 13 moves, D minor, tempo 92, starts: viola,
+             four bars
+          2  Two Kettles (27 s). 6 moves, gap 30 s, D minor, tempo 92, starts:
+             viola, four bars
+          3  Late Bus (1 min). 10 moves, gap 40 s, D minor, tempo 92, starts:
+             viola, four bars
         At the right: the way to the song. Times are estimates until you have
             rehearsed.
         """,
-        from("Kitchen Dances", 7));
+        from("Kitchen Dances", 10));
   }
 
   @Test

@@ -1,0 +1,67 @@
+package entracte.cue;
+
+import entracte.setlist.SetList;
+import entracte.setlist.Slot;
+import entracte.setlist.Song;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Songs, talk and changeovers against the slot, in one line. Before each song counts the longer of
+ * talk and changeover, since talk goes on while the hands work; the set-up is over before the set
+ * begins.
+ */
+final class SlotSum {
+  private SlotSum() {}
+
+  /** Empty if the set gives neither a slot nor the length of any song. */
+  static Optional<String> of(SetList set, List<Cue> cues) {
+    Slot slot = set.slot();
+    long songs = 0;
+    long between = 0;
+    List<String> untimed = new ArrayList<>();
+    for (Cue cue : cues) {
+      Song song = set.songs().get(cue.number() - 1);
+      songs += Math.round(song.card().lengthSeconds().orElse(0));
+      between += cue.setUp() ? 0 : Math.max(cue.wholeSeconds(), talk(song));
+      if (song.card().lengthSeconds().isEmpty()) {
+        untimed.add(song.name());
+      }
+    }
+    if (slot.seconds().isEmpty() && songs == 0) {
+      return Optional.empty();
+    }
+    String sum =
+        "Songs "
+            + TimeText.of(songs)
+            + ", between them "
+            + TimeText.of(between)
+            + ", talk included: "
+            + TimeText.of(songs + between);
+    return Optional.of(sum + against(slot, songs + between) + lacking(untimed));
+  }
+
+  private static long talk(Song song) {
+    return Math.round(song.running().talkSeconds());
+  }
+
+  private static String against(Slot slot, long sum) {
+    if (slot.seconds().isEmpty()) {
+      return ".";
+    }
+    long room = Math.round(slot.seconds().getAsDouble() - slot.reserveSeconds());
+    String reserve =
+        slot.reserveSeconds() == 0 ? "" : " less " + TimeText.of(slot.reserveSeconds());
+    return " of a slot of "
+        + TimeText.of(slot.seconds().getAsDouble())
+        + reserve
+        + "; "
+        + TimeText.of(Math.abs(room - sum))
+        + (sum <= room ? " to spare." : " too long.");
+  }
+
+  private static String lacking(List<String> untimed) {
+    return untimed.isEmpty() ? "" : " No length is given for " + String.join(", ", untimed) + ".";
+  }
+}
