@@ -9,16 +9,20 @@ import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.plan.Result;
 import entracte.plan.SongPlan;
+import entracte.plan.SongPlan.StripAs;
 import entracte.rig.Control;
 import entracte.rig.Module;
 import entracte.rig.Position;
 import entracte.setlist.GearCue;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * A plan as one JSON object. Physical names are {@code module.jack}, {@code module.channel.jack},
@@ -91,19 +95,36 @@ final class PlanJson {
     return json;
   }
 
-  private static Map<String, Object> casting(SongPlan song) {
+  static Map<String, Object> casting(SongPlan song) {
     Map<String, Object> casting = new LinkedHashMap<>();
     for (SongPlan.CastAs cast : song.casting()) {
       casting.put(cast.role(), cast.module().name());
-      for (SongPlan.StripAs strip : cast.strips()) {
-        casting.put(cast.role() + "." + strip.label(), strip(cast.module(), strip));
+      for (StripAs strip : cast.strips()) {
+        casting.put(key(casting, cast, strip), strip(cast.module(), strip));
       }
     }
     return casting;
   }
 
+  /** {@code main out.in 1} and {@code main out.in 2} where a role's patch says "in" twice. */
+  private static String key(Map<String, Object> taken, SongPlan.CastAs cast, StripAs strip) {
+    String plain = cast.role() + "." + strip.label();
+    boolean alone =
+        cast.strips().stream().filter(s -> s.label().equals(strip.label())).count() == 1;
+    if (alone) {
+      return plain;
+    }
+    Set<String> others = new HashSet<>(taken.keySet());
+    cast.strips().forEach(s -> others.add(cast.role() + "." + s.label()));
+    return IntStream.iterate(1, n -> n + 1)
+        .mapToObj(n -> plain + " " + n)
+        .filter(name -> !others.contains(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** {@code mix 1.2} for a channel, {@code osc 1.pitch.2} for an equal jack. */
-  private static String strip(Module module, SongPlan.StripAs strip) {
+  private static String strip(Module module, StripAs strip) {
     String jack = strip.label().replaceFirst(" \\d+$", "");
     boolean equal = module.kind().equalJacks(jack).isPresent();
     return module.name() + "." + (equal ? jack + "." : "") + strip.number();

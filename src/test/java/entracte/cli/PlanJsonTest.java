@@ -8,6 +8,7 @@ import entracte.cue.KitchenDances;
 import entracte.cue.Pace;
 import entracte.plan.Aim;
 import entracte.plan.Result;
+import entracte.plan.SongPlan;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -115,6 +116,19 @@ class PlanJsonTest {
               .sum();
       assertEquals(changeover.get("moves"), moves);
     }
+  }
+
+  /** The patch says "pitch" twice, for two different equal jacks. */
+  @Test
+  void equalJacksOfOneNameKeepAKeyEach() {
+    SongPlan song = KitchenDances.plan().songs().get(0);
+    SongPlan.CastAs lead = song.casting().get(0);
+    List<SongPlan.StripAs> twice =
+        List.of(new SongPlan.StripAs("pitch", 2), new SongPlan.StripAs("pitch", 1));
+    SongPlan.CastAs cast = new SongPlan.CastAs(lead.role(), lead.module(), twice);
+    assertEquals(
+        Map.of("lead", "osc 1", "lead.pitch 1", "osc 1.pitch.2", "lead.pitch 2", "osc 1.pitch.1"),
+        PlanJson.casting(new SongPlan(song.song(), List.of(cast), List.of(), List.of(), Map.of())));
   }
 
   private static List<?> list(Map<?, ?> from, String key) {
