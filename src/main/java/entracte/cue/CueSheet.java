@@ -75,7 +75,8 @@ public record CueSheet(
         jumpers(plan),
         cues,
         pace.origin(),
-        SlotSum.of(plan.setList(), cues));
+        SlotSum.of(
+            plan.setList().slot(), plan.songs().stream().map(SongPlan::song).toList(), cues));
   }
 
   private static Cue cue(

@@ -1,6 +1,5 @@
 package entracte.cue;
 
-import entracte.setlist.SetList;
 import entracte.setlist.Slot;
 import entracte.setlist.Song;
 import java.util.ArrayList;
@@ -15,21 +14,20 @@ import java.util.Optional;
 final class SlotSum {
   private SlotSum() {}
 
-  /** Empty if the set gives neither a slot nor the length of any song. */
-  static Optional<String> of(SetList set, List<Cue> cues) {
-    Slot slot = set.slot();
+  /** Empty if the set gives neither a slot nor the length of any song, or begins in its middle. */
+  static Optional<String> of(Slot slot, List<Song> all, List<Cue> cues) {
     long songs = 0;
     long between = 0;
     List<String> untimed = new ArrayList<>();
     for (Cue cue : cues) {
-      Song song = set.songs().get(cue.number() - 1);
+      Song song = all.get(cue.number() - 1);
       songs += Math.round(song.card().lengthSeconds().orElse(0));
       between += cue.setUp() ? 0 : Math.max(cue.wholeSeconds(), talk(song));
       if (song.card().lengthSeconds().isEmpty()) {
         untimed.add(song.name());
       }
     }
-    if (slot.seconds().isEmpty() && songs == 0) {
+    if (slot.seconds().isEmpty() && songs == 0 || cues.size() < all.size()) {
       return Optional.empty();
     }
     String sum =

@@ -2,9 +2,7 @@ package entracte.cue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import entracte.rig.CordStock;
 import entracte.setlist.Patch;
-import entracte.setlist.SetList;
 import entracte.setlist.Slot;
 import entracte.setlist.Song;
 import java.util.ArrayList;
@@ -65,8 +63,7 @@ class SlotSumTest {
               List.of(),
               new SongCard(List.of(), List.of(), List.of())));
     }
-    SmallRig rig = new SmallRig(CordStock.unlimited());
-    return SlotSum.of(new SetList("Any", rig.rig(), List.of(songs), true, slot), cues);
+    return SlotSum.of(slot, List.of(songs), cues);
   }
 
   private static Song song(String name, double seconds) {
