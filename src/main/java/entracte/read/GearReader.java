@@ -18,9 +18,9 @@ import java.util.Optional;
 
 /** Reads the MIDI gear of a rig, and its foot switch. */
 final class GearReader {
-  private static final List<String> GEAR =
+  static final List<String> GEAR =
       List.of("port", "device", "channel", "programs from", "settle", "banks", "send", "notes off");
-  private static final List<String> SWITCH =
+  static final List<String> SWITCH =
       List.of("port", "press", "hold", "back", "latching", "lock out");
 
   private static final Map<String, Banks> BANKS = new LinkedHashMap<>();

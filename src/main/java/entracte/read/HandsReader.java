@@ -14,8 +14,7 @@ import java.util.OptionalDouble;
 
 /** Reads what a rig says of the hands; what it leaves out is as usual. */
 final class HandsReader {
-  private static final List<String> KEYS =
-      List.of("light", "read", "tune", "bag", "sweep", "plugs");
+  static final List<String> KEYS = List.of("light", "read", "tune", "bag", "sweep", "plugs");
   private static final double MOST_LIGHT = 10;
   private static final double MOST_DEGREES = 3600;
   private static final double MOST_SECONDS = 600;

@@ -25,9 +25,9 @@ import java.util.stream.Collectors;
 
 /** Reads a kind of module. */
 final class KindReader {
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of("in", "out", "knobs", "switches", "jumpers", "channels", "taps", "width", "leaves");
-  private static final List<String> CHANNEL_KEYS =
+  static final List<String> CHANNEL_KEYS =
       List.of("count", "in", "out", "knobs", "switches", "closed");
 
   /** {@code pitch x2}: two equal jacks. */

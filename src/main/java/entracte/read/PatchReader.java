@@ -20,8 +20,7 @@ import java.util.stream.Collectors;
 
 /** Reads one patch, on top of the one it is like. */
 final class PatchReader {
-  private static final List<String> KEYS =
-      List.of("patch", "like", "roles", "connections", "settings");
+  static final List<String> KEYS = List.of("patch", "like", "roles", "connections", "settings");
 
   /** What takes an inherited connection away. */
   private static final String NONE = "none";

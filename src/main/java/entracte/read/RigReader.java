@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** Reads a rig. */
 final class RigReader {
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of("rig", "kinds", "rows", "cords", "row height", "gear", "foot switch", "hands");
 
   private final SourceFiles files;

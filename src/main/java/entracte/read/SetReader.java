@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 /** Reads a set with its rig and its patches. */
 public final class SetReader {
   private static final String SET_FILE = "set.yaml";
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of(
           "set", "rig", "gap", "park", "slot", "reserve", "fallback", "together", "apart", "songs");
 

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 
 /** Reads one song of a set. */
 final class SongReader {
-  private static final List<String> KEYS =
+  static final List<String> KEYS =
       List.of(
           "song",
           "patch",
