@@ -24,8 +24,8 @@ import picocli.CommandLine.Option;
     footer = {
       "",
       "Examples:",
-      "  java -jar target/entracte.jar order sets/orchard-barn",
-      "  java -jar target/entracte.jar order sets/kitchen-table --seconds 5"
+      "  java -jar target/entracte.jar order sets/kitchen-table",
+      "  java -jar target/entracte.jar order sets/orchard-barn --seconds 5"
     })
 final class OrderCommand implements Callable<Integer> {
   private final Streams streams;

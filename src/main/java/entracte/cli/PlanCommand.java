@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
       "",
       "Examples:",
       "  java -jar target/entracte.jar plan sets/kitchen-table",
-      "  java -jar target/entracte.jar plan sets/orchard-barn --seconds 10 --why"
+      "  java -jar target/entracte.jar plan sets/orchard-barn --seconds 5 --why"
     })
 final class PlanCommand implements Callable<Integer> {
   private final Streams streams;

@@ -22,7 +22,7 @@ import picocli.CommandLine.Option;
       "",
       "Examples:",
       "  java -jar target/entracte.jar ports",
-      "  java -jar target/entracte.jar ports --listen 20"
+      "  java -jar target/entracte.jar ports --listen 5"
     })
 final class PortsCommand implements Callable<Integer> {
   private static final double MOST_SECONDS = 3600;

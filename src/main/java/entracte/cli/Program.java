@@ -52,6 +52,7 @@ final class Program {
   CommandLine commandLine() {
     CommandLine line =
         new CommandLine(new RootCommand(streams))
+            .addSubcommand(new NewCommand(streams))
             .addSubcommand(new CheckCommand(streams))
             .addSubcommand(new PortsCommand(streams))
             .addSubcommand(new StageCommand(streams, planning))
@@ -59,7 +60,8 @@ final class Program {
             .addSubcommand(new OrderCommand(streams, planning))
             .addSubcommand(new WhatIfCommand(streams, planning))
             .addSubcommand(new SheetCommand(streams, planning))
-            .addSubcommand(new RehearseCommand(streams, planning, hearing));
+            .addSubcommand(new RehearseCommand(streams, planning, hearing))
+            .addSubcommand(new CompletionCommand(streams));
     return line.setExpandAtFiles(false)
         .setOut(streams.out())
         .setErr(streams.err())

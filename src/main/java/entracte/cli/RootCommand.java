@@ -19,7 +19,9 @@ import picocli.CommandLine.Spec;
     commandListHeading = "%nCommands:%n",
     footer = {
       "",
-      "A set is a folder that holds set.yaml, or the file itself. Every command explains itself:",
+      "A set is a folder that holds set.yaml, or the file itself. To begin with one of your own:",
+      "  java -jar target/entracte.jar new first-night",
+      "Every command explains itself:",
       "  java -jar target/entracte.jar plan --help"
     })
 final class RootCommand implements Callable<Integer> {

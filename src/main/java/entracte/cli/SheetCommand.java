@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  java -jar target/entracte.jar sheet sets/kitchen-table -o kitchen.pdf",
       "  java -jar target/entracte.jar sheet sets/orchard-barn -o floor.pdf \\",
-      "    --pages order --distance 1.6m --dim"
+      "    --pages order --distance 1.2m --dim"
     })
 final class SheetCommand implements Callable<Integer> {
   private static final List<String> ENDS = List.of(".pdf", ".txt", ".svg");

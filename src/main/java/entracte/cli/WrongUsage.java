@@ -28,7 +28,7 @@ final class WrongUsage {
 
   private static String message(ParameterException problem, CommandLine command) {
     if (problem instanceof UnmatchedArgumentException unmatched) {
-      return unknown(unmatched.getUnmatched().get(0), command);
+      return unknown(named(unmatched), command);
     }
     if (problem instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       return missing(missing.getMissing().get(0), command);
@@ -36,6 +36,12 @@ final class WrongUsage {
     return problem.getCause() instanceof TypeConversionException wrong
         ? wrong.getMessage()
         : problem.getMessage();
+  }
+
+  /** The first word that nothing takes; an option without the value that stands behind it. */
+  private static String named(UnmatchedArgumentException unmatched) {
+    String typed = unmatched.getUnmatched().get(0);
+    return typed.startsWith("-") ? typed.replaceFirst("(?s)=.*", "") : typed;
   }
 
   private static String unknown(String typed, CommandLine command) {
@@ -46,15 +52,23 @@ final class WrongUsage {
   }
 
   private static String missing(ArgSpec missing, CommandLine command) {
-    return missing instanceof OptionSpec option
-        ? command.getCommandName() + " needs " + option.shortestName() + " " + option.paramLabel()
-        : command.getCommandName() + " needs a set: its folder or its file";
+    if (missing instanceof OptionSpec option) {
+      return command.getCommandName()
+          + " needs "
+          + option.shortestName()
+          + " "
+          + option.paramLabel();
+    }
+    return command.getCommandName()
+        + (missing.paramLabel().equals("FOLDER")
+            ? " needs the name of a folder to write into"
+            : " needs a set: its folder or its file");
   }
 
   private static List<String> advice(ParameterException problem, CommandLine command) {
     List<String> advice = new ArrayList<>();
     if (problem instanceof UnmatchedArgumentException unmatched) {
-      String typed = unmatched.getUnmatched().get(0);
+      String typed = named(unmatched);
       NearestName.of(typed, known(typed, command))
           .ifPresent(n -> advice.add("Did you mean " + n + "?"));
     }

@@ -53,6 +53,18 @@ class ProgramTest {
   }
 
   @Test
+  void anUnknownOptionWithItsValueSuggestsTheNearOne() {
+    assertEquals(2, typist.type("plan", "--secnods=3", "sets/any"));
+    assertEquals(
+        """
+        entracte: no option is called --secnods
+          Did you mean --seconds?
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @Test
   void aCommandAboutASetAsksForIt() {
     assertEquals(2, typist.type("check"));
     assertEquals(

@@ -44,7 +44,10 @@ class ReadmeTest {
     assertFalse(commands.isEmpty());
     for (String command : commands) {
       String[] words =
-          command.replace("barn.pdf", folder.resolve("barn.pdf").toString()).split(" ");
+          command
+              .replace("barn.pdf", folder.resolve("barn.pdf").toString())
+              .replace("first-night", folder.resolve("first-night").toString())
+              .split(" ");
       assertEquals(0, typist.type(words), command + "\n" + typist.err());
     }
   }
