@@ -1,45 +1,39 @@
 package entracte.cli;
 
 import entracte.rehearsal.Clock;
-import entracte.rehearsal.Dialogue;
+import entracte.rig.FootSwitch;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * What comes in from outside while a command runs: lines that are typed, and the time.
+ * What comes in from outside while a command runs: what is typed, and the time.
  *
  * @param lines whatever is typed; a pedal that acts as a keyboard types, too
+ * @param clock the time
+ * @param terminal whether it is typed in a terminal, whose keys can be had one by one
  */
-record Hearing(BufferedReader lines, Clock clock) {
+record Hearing(BufferedReader lines, Clock clock, boolean terminal) {
   /** Standard input and the machine's clock. */
   static Hearing real() {
     Reader in = new InputStreamReader(System.in, StandardCharsets.UTF_8);
-    return new Hearing(new BufferedReader(in), Clock.real());
+    return new Hearing(new BufferedReader(in), Clock.real(), System.console() != null);
   }
 
-  /** A conversation: what is said goes to standard output at once. */
-  Dialogue with(Streams streams) {
-    return new Dialogue() {
-      @Override
-      public void say(String line) {
-        streams.line(line);
+  /** A conversation; by keys and foot where there is a terminal, else by lines. */
+  Talk with(Streams streams, Optional<FootSwitch> pedal) {
+    if (terminal) {
+      KeyTalk talk = new KeyTalk(streams, clock.now());
+      try {
+        talk.listen(pedal);
+        return talk;
+      } catch (IOException keysOnly) {
+        talk.close();
       }
-
-      @Override
-      public Optional<String> ask(String line) {
-        streams.text(line);
-        streams.out().flush();
-        try {
-          return Optional.ofNullable(lines.readLine()).map(String::strip);
-        } catch (IOException e) {
-          throw new UncheckedIOException(e);
-        }
-      }
-    };
+    }
+    return new LineTalk(streams, lines);
   }
 }

@@ -6,6 +6,8 @@ import entracte.rehearsal.Learned;
 import entracte.rehearsal.RunLog;
 import entracte.rig.Rig;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The player of a set, as its rehearsal log tells. */
@@ -27,9 +29,20 @@ final class Player {
     }
   }
 
+  /** What the system says of the file is kept to ourselves: it is written for programmers. */
   static Stop trouble(RunLog log, IOException e) {
+    Path file = log.file();
+    if (Files.isDirectory(file)) {
+      return Stop.trouble(
+          "the rehearsal log cannot be used: " + file + " is a folder", "Move it aside.");
+    }
+    boolean denied = e instanceof AccessDeniedException;
     return Stop.trouble(
-        "the rehearsal log cannot be used: " + e.getMessage(),
-        "Look at " + log.file() + "; if it is in the way, move it aside.");
+        "the rehearsal log cannot be used: "
+            + file
+            + (denied ? " may not be read or changed" : " cannot be read or written"),
+        denied
+            ? "Look at the permissions of the file and of its folder."
+            : "Look whether the disk is full or was taken away; times from now on are not kept.");
   }
 }

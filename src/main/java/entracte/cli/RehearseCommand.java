@@ -1,8 +1,8 @@
 package entracte.cli;
 
 import entracte.cue.CueSheet;
+import entracte.plan.DirectWay;
 import entracte.plan.Plan;
-import entracte.print.Fill;
 import entracte.rehearsal.Choice;
 import entracte.rehearsal.Csv;
 import entracte.rehearsal.Learned;
@@ -28,8 +28,9 @@ import picocli.CommandLine.Option;
       "Practises changeovers against the clock: brings the rig to where one begins, takes the time,"
           + " writes it into rehearsal.log beside the set, and says how the odds stand.",
       "Without an option it takes the changeover that practice helps most, and the next, until you"
-          + " end it. While the clock runs, Enter ends a step (a pedal that types Enter will do), s"
-          + " counts a slip, u goes back one step, x stops."
+          + " end it. While the clock runs, Enter, space, page down or a foot on the rig's foot switch"
+          + " ends a step, s counts a slip, u or page up goes back one step, x stops. In a terminal"
+          + " one key is enough; where there is none, lines are read."
     },
     footer = {
       "",
@@ -49,6 +50,12 @@ final class RehearseCommand implements Callable<Integer> {
 
   @Option(names = "--whole", description = "Take one time for all steps, not one for each.")
   private boolean whole;
+
+  @Option(
+      names = "--stands",
+      paramLabel = "SONG",
+      description = "The rig stands as this song leaves it; nothing is plugged unless you say.")
+  private String stands;
 
   @Mixin private SearchOptions search;
 
@@ -112,26 +119,33 @@ final class RehearseCommand implements Callable<Integer> {
   private void rehearse(Plan plan, RunLog log) throws IOException {
     Instant begun = hearing.clock().now().instant();
     Learned learned =
-        what.summary
-            ? Player.learned(plan.setList().rig(), set.path())
-            : Practice.rehearse(
-                plan, log, choice(plan), !whole, hearing.with(streams), hearing.clock());
+        what.summary ? Player.learned(plan.setList().rig(), set.path()) : practise(plan, log);
     if (!set.quiet()) {
       streams.line("");
       Instant since = what.summary ? learned.lastDay() : begun;
       CueSheet sheet = CueSheet.of(plan, learned);
-      Summary.lines(plan, sheet, learned, since, PlanText.WIDTH).forEach(this::fill);
+      Summary.lines(plan, sheet, learned, since, PlanText.WIDTH)
+          .forEach(line -> LineTalk.fill(streams, line));
     }
   }
 
-  /** Plots fit, and must stay as they are. */
-  private void fill(String line) {
-    if (line.length() <= PlanText.WIDTH) {
-      streams.line(line);
-      return;
+  private Learned practise(Plan plan, RunLog log) throws IOException {
+    int standing = stands == null ? DirectWay.START : number(plan, stands) - 1;
+    Practice.Settings settings = new Practice.Settings(choice(plan), !whole, standing);
+    Practice.Outcome outcome;
+    try (Talk talk = hearing.with(streams, plan.setList().rig().footSwitch())) {
+      outcome = Practice.rehearse(plan, log, settings, talk, hearing.clock());
     }
-    String indent = line.startsWith("  ") ? "  " : "";
-    Fill.lines(line.strip(), PlanText.WIDTH, indent, indent + "  ").forEach(streams::line);
+    if (outcome.standing() != standing) {
+      streams.line("");
+      LineTalk.fill(
+          streams,
+          "The rig stands as "
+              + plan.songs().get(outcome.standing()).song().name()
+              + " leaves it. To go on from there next time: --stands "
+              + (outcome.standing() + 1));
+    }
+    return outcome.learned();
   }
 
   private Choice choice(Plan plan) {
@@ -139,6 +153,9 @@ final class RehearseCommand implements Callable<Integer> {
       return new Choice.To(number(plan, what.to));
     }
     if (what.worst != null) {
+      if (what.worst < 1) {
+        throw Stop.wrongUsage("--worst " + what.worst + " leaves nothing", "Give 1 or more.");
+      }
       return new Choice.Worst(what.worst);
     }
     if (what.anywhere) {

@@ -65,6 +65,11 @@ final class Drill {
     return (last() - begun) / NANOS;
   }
 
+  /** Seconds from the start until now. */
+  double secondsAt(long nowNanos) {
+    return (nowNanos - begun) / NANOS;
+  }
+
   /** The seconds of each step that is done. */
   List<Double> each() {
     List<Double> each = new ArrayList<>();

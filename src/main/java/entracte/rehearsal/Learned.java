@@ -23,11 +23,13 @@ public final class Learned implements Pace {
   private static final double PLAYER_DOUBT = 0.3;
 
   private final TimeModel model;
+  private final List<Run> runs;
   private final Histories histories;
   private final Player player;
 
   private Learned(TimeModel model, List<Run> runs) {
     this.model = model;
+    this.runs = List.copyOf(runs);
     this.histories = new Histories(runs);
     this.player = Player.of(histories);
   }
@@ -105,17 +107,17 @@ public final class Learned implements Pace {
     return histories.of(Mark.of(steps));
   }
 
-  Outlook outlook(List<Step> steps) {
-    return outlook(steps, runs(steps));
+  /** What was known before that moment. */
+  Learned before(Instant moment) {
+    return new Learned(model, runs.stream().filter(run -> run.when().isBefore(moment)).toList());
   }
 
-  /** The outlook as it was after the first so many runs, by the player as known now. */
-  Outlook outlook(List<Step> steps, int runs) {
+  Outlook outlook(List<Step> steps) {
     double doubt =
         Math.sqrt(
             CHANGEOVER_DOUBT * CHANGEOVER_DOUBT
                 + PLAYER_DOUBT * PLAYER_DOUBT / (1 + histories.size()));
-    List<Double> seconds = history(steps).stream().limit(runs).map(Run::seconds).toList();
+    List<Double> seconds = history(steps).stream().map(Run::seconds).toList();
     return Outlook.of(trained(steps), doubt, seconds);
   }
 

@@ -34,6 +34,11 @@ record Makeup(Map<Work, Double> seconds) {
     return seconds.getOrDefault(work, 0.0);
   }
 
+  /** What the hands do, without reading and tuning. */
+  double hands() {
+    return of(Work.PULL) + of(Work.PLUG) + of(Work.TURN) + of(Work.SWITCH);
+  }
+
   double total() {
     return Arrays.stream(Work.values()).mapToDouble(this::of).sum();
   }

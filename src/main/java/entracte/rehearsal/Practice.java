@@ -2,14 +2,12 @@ package entracte.rehearsal;
 
 import entracte.cue.Cue;
 import entracte.cue.CueSheet;
-import entracte.cue.Detour;
 import entracte.cue.Step;
 import entracte.plan.DirectWay;
 import entracte.plan.Plan;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,20 +16,39 @@ import java.util.OptionalDouble;
  * pedal that types a line end.
  */
 public final class Practice {
-  private static final String END = "q";
-
   /** Nobody is quicker; a clock that stood still must not give a run of no time. */
   static final double SHORTEST_SECONDS = 0.01;
+
+  /** Hands that take less than this part of trained ones were no hands. An estimate. */
+  private static final double QUICKEST_PART = 0.1;
 
   private final Plan plan;
   private final RunLog log;
   private final Dialogue dialogue;
+  private final Answers answers;
   private final Clock clock;
-  private final boolean stepByStep;
+  private final Settings settings;
+  private final RigPlace rig;
   private final List<Run> runs;
   private Learned learned;
   private CueSheet sheet;
-  private int rigAt = DirectWay.START;
+
+  /**
+   * How to rehearse.
+   *
+   * @param stepByStep whether each step is timed, or only the whole
+   * @param standing the song, from 0, that has left the rig as it stands; {@link DirectWay#START}
+   *     for where the plan starts
+   */
+  public record Settings(Choice choice, boolean stepByStep, int standing) {}
+
+  /**
+   * What came of a rehearsal.
+   *
+   * @param standing the song, from 0, that has left the rig as it stands now; or {@link
+   *     DirectWay#START}
+   */
+  public record Outcome(Learned learned, int standing) {}
 
   /** What the player wants after a run. */
   private enum After {
@@ -40,13 +57,15 @@ public final class Practice {
     END
   }
 
-  private Practice(Plan plan, RunLog log, Dialogue dialogue, Clock clock, boolean stepByStep)
+  private Practice(Plan plan, RunLog log, Settings settings, Dialogue dialogue, Clock clock)
       throws IOException {
     this.plan = plan;
     this.log = log;
     this.dialogue = dialogue;
+    this.answers = new Answers(dialogue);
     this.clock = clock;
-    this.stepByStep = stepByStep;
+    this.settings = settings;
+    this.rig = new RigPlace(plan, answers, settings.standing());
     RunLog.Contents contents = log.read();
     contents.notes().forEach(dialogue::say);
     this.runs = new ArrayList<>(contents.runs());
@@ -56,16 +75,15 @@ public final class Practice {
   /**
    * Rehearses until the choice is used up or the player ends it.
    *
-   * @param stepByStep whether each step is timed, or only the whole
-   * @return what is known of the player afterwards
-   * @throws IOException if the log cannot be read or written
+   * @throws IOException if the log cannot be read or written; found out before any move is made, as
+   *     far as that can be
    */
-  public static Learned rehearse(
-      Plan plan, RunLog log, Choice choice, boolean stepByStep, Dialogue dialogue, Clock clock)
-      throws IOException {
-    Practice practice = new Practice(plan, log, dialogue, clock, stepByStep);
-    practice.rehearse(choice);
-    return practice.learned;
+  public static Outcome rehearse(
+      Plan plan, RunLog log, Settings settings, Dialogue dialogue, Clock clock) throws IOException {
+    Practice practice = new Practice(plan, log, settings, dialogue, clock);
+    log.tryOut();
+    practice.rehearse();
+    return new Outcome(practice.learned, practice.rig.song());
   }
 
   private void learn() {
@@ -73,7 +91,8 @@ public final class Practice {
     sheet = CueSheet.of(plan, learned);
   }
 
-  private void rehearse(Choice choice) throws IOException {
+  private void rehearse() throws IOException {
+    Choice choice = settings.choice();
     boolean on = true;
     while (on) {
       List<Integer> songs = choice.songs(sheet, learned);
@@ -87,89 +106,60 @@ public final class Practice {
   private After practise(int song) throws IOException {
     After after = After.AGAIN;
     while (after == After.AGAIN) {
-      after = bring(song - 1) ? time(song) : After.END;
+      after = rig.bring(song - 1) ? time(song) : After.END;
     }
     return after;
-  }
-
-  /** Gets the rig to where the song before leaves it; false if the player ends the rehearsal. */
-  private boolean bring(int song) {
-    if (song == rigAt) {
-      return true;
-    }
-    dialogue.say("");
-    if (song == DirectWay.START) {
-      dialogue.say("Bring the rig to where the plan starts, as before the set-up.");
-    } else {
-      List<Step> steps = Detour.steps(plan, rigAt, song);
-      int moves = steps.stream().mapToInt(Step::moves).sum();
-      dialogue.say(
-          "Bring the rig to where "
-              + plan.songs().get(song).song().name()
-              + " leaves it, without the clock: "
-              + Summary.moves(moves)
-              + from()
-              + ".");
-      steps.forEach(step -> dialogue.say("  " + step.text()));
-    }
-    Optional<String> answer = dialogue.ask("Enter once it stands so, " + END + " to end: ");
-    if (answer.isEmpty() || answer.get().equals(END)) {
-      return false;
-    }
-    rigAt = song;
-    return true;
-  }
-
-  private String from() {
-    boolean bare = rigAt == DirectWay.START && plan.start().state().cords().isEmpty();
-    return bare ? " from a rig with nothing plugged" : "";
   }
 
   private After time(int song) throws IOException {
     Cue cue = sheet.cues().get(song);
     dialogue.say("");
     dialogue.say(RunWords.announce(cue, learned.outlook(cue.steps())));
-    Optional<String> ready = dialogue.ask("Enter starts the clock, " + END + " ends: ");
-    if (ready.isEmpty() || ready.get().equals(END)) {
+    if (answers.to("Enter starts the clock, q ends: ", "").equals(Answers.END)) {
       return After.END;
     }
     Drill drill = new Drill(cue.steps().size(), clock.nanos().getAsLong());
-    boolean whole = new Timing(dialogue, clock, cue.steps(), drill).take(stepByStep);
+    boolean whole = new Timing(dialogue, clock, cue.steps(), drill).take(settings.stepByStep());
     if (!whole) {
       return stopped(cue, drill);
     }
-    rigAt = song;
-    return keep(cue, drill);
+    rig.stands(song);
+    Run run = run(cue, drill);
+    double hands = run.makeup().hands() / learned.model().hands().light();
+    return run.seconds() < QUICKEST_PART * hands ? doubted(run) : keep(cue, run);
   }
 
   private After stopped(Cue cue, Drill drill) {
     List<Step> left = cue.steps().subList(drill.at(), cue.steps().size());
     dialogue.say("Stopped, and not written down. What is left to do, so that the rig stands:");
     left.forEach(step -> dialogue.say("  " + step.text()));
-    Optional<String> answer =
-        dialogue.ask("Enter once it stands so, r to do it once more, " + END + " to end: ");
-    rigAt = cue.number() - 1;
-    return after(answer);
+    After after = after("Enter once it stands so, r to do it once more, q to end: ");
+    rig.stands(cue.number() - 1);
+    return after;
   }
 
-  private After keep(Cue cue, Drill drill) throws IOException {
+  /** A key that lay under something, or lines from a file. */
+  private After doubted(Run run) {
+    dialogue.say(RunWords.took(run) + " is quicker than any hands, and is not written down.");
+    return after("Enter goes on, r once more, q ends: ");
+  }
+
+  private After keep(Cue cue, Run run) throws IOException {
     OptionalDouble before = odds(cue);
-    Run run = run(cue, drill);
+    dialogue.say(RunWords.result(cue, run));
     log.add(run);
     runs.add(run);
     learn();
-    dialogue.say(RunWords.result(cue, run));
     odds(cue).ifPresent(now -> dialogue.say(RunWords.odds(now, before.orElseThrow())));
-    Optional<String> answer =
-        dialogue.ask("Enter goes on, r once more, w withdraws this time, " + END + " ends: ");
-    if (answer.isPresent() && answer.get().equals("w")) {
+    String answer = answers.to("Enter goes on, r once more, w withdraws this time, q ends: ", "rw");
+    if (answer.equals("w")) {
       log.withdraw(run);
       runs.remove(run);
       learn();
       dialogue.say("Withdrawn.");
-      return After.ON;
+      return after("Enter goes on, r once more, q ends: ");
     }
-    return after(answer);
+    return meant(answer);
   }
 
   private OptionalDouble odds(Cue cue) {
@@ -178,17 +168,22 @@ public final class Practice {
         : new Standing(cue, learned.outlook(cue.steps())).odds();
   }
 
-  private static After after(Optional<String> answer) {
-    if (answer.isEmpty() || answer.get().equals(END)) {
-      return After.END;
-    }
-    return answer.get().equals("r") ? After.AGAIN : After.ON;
+  private After after(String question) {
+    return meant(answers.to(question, "r"));
+  }
+
+  private static After meant(String answer) {
+    return switch (answer) {
+      case Answers.END -> After.END;
+      case "r" -> After.AGAIN;
+      default -> After.ON;
+    };
   }
 
   private Run run(Cue cue, Drill drill) {
     List<Makeup> makeup = learned.model().makeup(cue.steps());
     List<Run.Split> each = new ArrayList<>();
-    for (int i = 0; stepByStep && i < makeup.size(); i++) {
+    for (int i = 0; settings.stepByStep() && i < makeup.size(); i++) {
       each.add(new Run.Split(drill.each().get(i), makeup.get(i)));
     }
     return new Run(

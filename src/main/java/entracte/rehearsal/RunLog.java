@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -102,6 +103,19 @@ public final class RunLog {
         + " of "
         + file.getFileName()
         + (last ? " was cut off and is left out." : " cannot be read and is left out.");
+  }
+
+  /**
+   * Makes sure that runs can be added, without adding anything.
+   *
+   * @throws IOException if they cannot
+   */
+  void tryOut() throws IOException {
+    if (Files.exists(file)) {
+      FileChannel.open(file, StandardOpenOption.WRITE).close();
+    } else if (!Files.isWritable(file.toAbsolutePath().getParent())) {
+      throw new AccessDeniedException(file.toString());
+    }
   }
 
   /** Adds a run and waits until it is on the disk. */

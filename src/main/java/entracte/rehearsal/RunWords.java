@@ -29,12 +29,16 @@ final class RunWords {
 
   /** {@code 41.2 s, 1 slip; 4 s to spare.} */
   static String result(Cue cue, Run run) {
-    String took = String.format(Locale.ROOT, "%.1f s", run.seconds()) + slips(run.slips());
+    String took = took(run) + slips(run.slips());
     if (cue.setUp() || cue.gapSeconds().isEmpty()) {
       return took + ".";
     }
     double spare = cue.gapSeconds().getAsDouble() - run.seconds();
     return took + "; " + TimeText.of(Math.abs(spare)) + (spare >= 0 ? " to spare." : " too long.");
+  }
+
+  static String took(Run run) {
+    return String.format(Locale.ROOT, "%.1f s", run.seconds());
   }
 
   /** {@code , 2 slips}; nothing if there were none. */

@@ -22,7 +22,7 @@ public final class Summary {
   private final Plan plan;
   private final CueSheet sheet;
   private final Learned learned;
-  private final Instant since;
+  private final Learned before;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
@@ -30,7 +30,7 @@ public final class Summary {
     this.plan = plan;
     this.sheet = sheet;
     this.learned = learned;
-    this.since = since;
+    this.before = learned.before(since);
     this.width = width;
   }
 
@@ -56,7 +56,7 @@ public final class Summary {
     lines.add(head(cue));
     lines.addAll(Plot.lines(runs, cue.gapSeconds(), width));
     lines.add("  " + times(standing, runs));
-    standing.odds().ifPresent(odds -> lines.add("  " + odds(standing, odds, runs)));
+    standing.odds().ifPresent(odds -> lines.add("  " + odds(standing, odds)));
     if (runs.size() >= FEWEST_FOR_A_LAW) {
       lines.add("  " + law(standing.outlook()));
     }
@@ -97,12 +97,19 @@ public final class Summary {
         + ".";
   }
 
-  private String odds(Standing standing, double now, List<Run> runs) {
-    double gap = standing.cue().gapSeconds().orElseThrow();
-    int earlier = (int) runs.stream().filter(run -> run.when().isBefore(since)).count();
-    double before = learned.outlook(standing.cue().steps(), earlier).odds(gap, 1);
-    String was = earlier == runs.size() ? "" : " (" + Odds.text(before) + " before)";
-    return "Odds of making the gap: " + Odds.text(now) + was + ". " + needed(standing, now);
+  private String odds(Standing standing, double now) {
+    Standing earlier = new Standing(standing.cue(), before.outlook(standing.cue().steps()));
+    return "Odds of making the gap: "
+        + Odds.text(now)
+        + was(earlier.odds().orElseThrow())
+        + ". "
+        + needed(standing, now);
+  }
+
+  /** Told only if something was learned since. */
+  private String was(double odds) {
+    boolean news = before.timedRuns() < learned.timedRuns();
+    return news ? " (" + Odds.text(odds) + " before)" : "";
   }
 
   private static String needed(Standing standing, double now) {
@@ -140,15 +147,17 @@ public final class Summary {
 
   private void wholeSet() {
     lines.add("");
-    double all =
-        Ranking.standings(sheet, learned).stream()
-            .mapToDouble(s -> s.odds().orElse(1))
-            .reduce(1, (a, b) -> a * b);
-    lines.add("Odds of making every gap: " + Odds.text(all) + ".");
+    lines.add("Odds of making every gap: " + Odds.text(every(learned)) + was(every(before)) + ".");
     lines.addAll(length());
     Ranking.byGain(sheet, learned).stream()
         .findFirst()
         .ifPresent(best -> lines.add("Practise next: " + next(best)));
+  }
+
+  private double every(Learned known) {
+    return Ranking.standings(sheet, known).stream()
+        .mapToDouble(s -> s.odds().orElse(1))
+        .reduce(1, (a, b) -> a * b);
   }
 
   private static String next(Standing best) {

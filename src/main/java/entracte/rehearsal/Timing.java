@@ -25,7 +25,7 @@ final class Timing {
     }
     while (!drill.done()) {
       String line = stepByStep ? step() : "Enter once all is done, s for a slip, x to stop: ";
-      Optional<String> answer = dialogue.ask(line);
+      Optional<String> answer = dialogue.ask(line, this::seconds);
       long now = clock.nanos().getAsLong();
       if (answer.isEmpty() || answer.get().equals("x")) {
         return false;
@@ -33,6 +33,10 @@ final class Timing {
       hear(answer.get(), now, stepByStep);
     }
     return true;
+  }
+
+  private double seconds() {
+    return drill.secondsAt(clock.nanos().getAsLong());
   }
 
   private void hear(String answer, long now, boolean stepByStep) {
@@ -44,7 +48,10 @@ final class Timing {
           drill.pressForAll(now);
         }
       }
-      case "s" -> drill.slip();
+      case "s" -> {
+        drill.slip();
+        dialogue.say("         " + RunWords.slips(drill.slips()).substring(2) + " so far");
+      }
       case "u" -> drill.back();
       default -> dialogue.say("Enter: done. s: a slip. u: one step back. x: stop.");
     }

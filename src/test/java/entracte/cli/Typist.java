@@ -45,7 +45,8 @@ final class Typist {
         new BufferedReader(new StringReader(lines)),
         new Clock(
             () -> begin.plusSeconds(seconds.incrementAndGet()),
-            () -> 1_000_000_000L * seconds.incrementAndGet()));
+            () -> 1_000_000_000L * seconds.incrementAndGet()),
+        false);
   }
 
   String out() {

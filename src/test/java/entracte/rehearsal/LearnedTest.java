@@ -75,9 +75,9 @@ class LearnedTest {
   }
 
   @Test
-  void theOddsOfEarlierCanBeAskedAgain() {
+  void whatWasKnownEarlierCanBeAskedAgain() {
     Learned learned = after(60, 52, 46, 41);
-    Outlook begin = learned.outlook(TO_KETTLES, 1);
+    Outlook begin = learned.before(Instant.parse("2026-03-01T19:01:00Z")).outlook(TO_KETTLES);
     Outlook now = learned.outlook(TO_KETTLES);
     assertEquals(1, begin.runs());
     assertEquals(4, now.runs());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.cue.KitchenDances;
+import entracte.plan.DirectWay;
 import entracte.plan.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,7 +28,8 @@ class PracticeTest {
   private TypedDialogue rehearse(Choice choice, boolean stepByStep, String... answers)
       throws IOException {
     TypedDialogue dialogue = new TypedDialogue(3, Arrays.asList(answers));
-    Practice.rehearse(PLAN, RunLog.beside(folder), choice, stepByStep, dialogue, dialogue.clock());
+    Practice.Settings settings = new Practice.Settings(choice, stepByStep, DirectWay.START);
+    Practice.rehearse(PLAN, RunLog.beside(folder), settings, dialogue, dialogue.clock());
     return dialogue;
   }
 
