@@ -31,7 +31,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
   private static final long BEAT_MILLIS = 200;
 
   /** Where the words of a timed step begin, behind its number. */
-  private static final String HANGING = " ".repeat(9);
+  private static final String HANGING = " ".repeat(8);
 
   private static final String NEXT = "";
   private static final String BACK = "u";

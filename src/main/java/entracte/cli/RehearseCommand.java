@@ -6,6 +6,7 @@ import entracte.plan.Plan;
 import entracte.rehearsal.Choice;
 import entracte.rehearsal.Csv;
 import entracte.rehearsal.Learned;
+import entracte.rehearsal.Nights;
 import entracte.rehearsal.Practice;
 import entracte.rehearsal.RunLog;
 import entracte.rehearsal.Summary;
@@ -87,6 +88,13 @@ final class RehearseCommand implements Callable<Integer> {
         paramLabel = "FILE",
         description = "Add times taken on stage: lines of changeover, move, seconds.")
     private Path imported;
+
+    @Option(
+        names = "--nights",
+        description =
+            "Add the times of the nights whose journals the stage left beside the set; what was"
+                + " added before is passed over.")
+    private boolean nights;
   }
 
   RehearseCommand(Streams streams, Planning planning, Hearing hearing) {
@@ -107,6 +115,8 @@ final class RehearseCommand implements Callable<Integer> {
       Plan plan = new Search(streams, planning).plan(set, search).plan();
       if (what.imported != null) {
         bringIn(plan, log);
+      } else if (what.nights) {
+        bringInNights(plan, log);
       } else {
         rehearse(plan, log);
       }
@@ -174,6 +184,19 @@ final class RehearseCommand implements Callable<Integer> {
     throw Stop.wrongUsage(
         "no song of the set is called " + song,
         "Give its name or its number, 1 to " + plan.songs().size() + ".");
+  }
+
+  private void bringInNights(Plan plan, RunLog log) throws IOException {
+    StageTimes.Told told = StageTimes.beside(set.path(), ShowMaker.show(plan.setList()));
+    told.notes().forEach(streams::line);
+    int added =
+        Nights.into(log, told.played(), Player.words(plan, set.path()), plan.setList().rig());
+    int known = told.played().size() - added;
+    streams.line(
+        "Added "
+            + (added == 1 ? "1 run" : added + " runs")
+            + " from the stage"
+            + (known == 0 ? "." : "; " + known + " had been added before."));
   }
 
   private void bringIn(Plan plan, RunLog log) throws IOException {

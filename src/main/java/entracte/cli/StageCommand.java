@@ -97,8 +97,7 @@ final class StageCommand implements Callable<Integer> {
     InstantSource clock = InstantSource.system();
     StageJournal.Opened journal = StageJournal.open(set.path(), show, anew);
     StageRun run = new StageRun(show, rig, journal.night(), journal.file(), clock);
-    StagePlanner planner =
-        new StagePlanner(playable, planning, Pace.estimated(), clock, run::event);
+    StagePlanner planner = new StagePlanner(playable, planning, pace(rig), clock, run::event);
     String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
     try (Wiring wiring = new Wiring(ShowMaker.outlets(rig), pedal, run)) {
       run.world(
@@ -118,6 +117,15 @@ final class StageCommand implements Callable<Integer> {
       streams.complain("entracte: " + journal.note());
     }
     return ExitCode.DONE;
+  }
+
+  /** The player's own, if the rehearsal log can be read; a show goes on without it. */
+  private Pace pace(Rig rig) {
+    try {
+      return Player.learned(rig, set.path());
+    } catch (Stop unreadable) {
+      return Pace.estimated();
+    }
   }
 
   private static Event first(StageRun run, Show show, boolean resumed) {

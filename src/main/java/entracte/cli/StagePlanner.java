@@ -172,7 +172,9 @@ final class StagePlanner {
     for (int way = 0; way < cues.size(); way++) {
       ways.add(Way.of(order.get(way), cues.get(way)));
     }
-    told.accept(new Event.Planned(now(), request.request(), order, ways, note));
+    boolean first = request.request() == 1 && note.isEmpty();
+    String says = first ? pace.origin() : note;
+    told.accept(new Event.Planned(now(), request.request(), order, ways, says));
   }
 
   private void fail(Effect.Plan request, String reason) {

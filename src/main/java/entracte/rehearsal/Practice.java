@@ -20,7 +20,7 @@ public final class Practice {
   static final double SHORTEST_SECONDS = 0.01;
 
   /** Hands that take less than this part of trained ones were no hands. An estimate. */
-  private static final double QUICKEST_PART = 0.1;
+  private static final double QUICKEST_PART = 0.15;
 
   private final Plan plan;
   private final RunLog log;

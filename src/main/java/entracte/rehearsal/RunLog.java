@@ -76,6 +76,19 @@ public final class RunLog {
         : new Contents(List.of(), List.of());
   }
 
+  /** The moments of all runs, of those withdrawn as well. */
+  Set<Instant> moments() throws IOException {
+    Set<Instant> moments = new HashSet<>();
+    if (Files.exists(file)) {
+      String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+      text.lines()
+          .flatMap(line -> LogLine.read(line).stream())
+          .flatMap(entry -> entry.run().stream())
+          .forEach(run -> moments.add(run.when()));
+    }
+    return moments;
+  }
+
   private Contents contents(String text) {
     List<Run> runs = new ArrayList<>();
     Set<Instant> withdrawn = new HashSet<>();

@@ -124,13 +124,17 @@ public final class Summary {
     String many = needed.many() >= Needed.MOST ? Needed.MOST + " or more" : "" + needed.many();
     return "For "
         + safe
-        + " some "
-        + Math.max(1, needed.likely())
-        + " more runs, perhaps "
+        + " about "
+        + more(Math.max(1, needed.likely()))
+        + ", perhaps "
         + Math.max(1, needed.few())
         + " to "
         + many
         + ".";
+  }
+
+  private static String more(int runs) {
+    return runs == 1 ? "1 more run" : runs + " more runs";
   }
 
   private static String law(Outlook outlook) {

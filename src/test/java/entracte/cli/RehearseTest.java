@@ -3,9 +3,28 @@ package entracte.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import entracte.check.Checker;
+import entracte.check.PlayableSet;
+import entracte.cue.CueSheet;
+import entracte.cue.Pace;
+import entracte.journal.JournalFile;
+import entracte.plan.Options;
+import entracte.plan.Plan;
+import entracte.plan.Planner;
+import entracte.plan.Result;
+import entracte.read.ReadSet;
+import entracte.read.SetReader;
+import entracte.rehearsal.RunLog;
+import entracte.stage.Event;
+import entracte.stage.Input;
+import entracte.stage.Show;
+import entracte.stage.TrueRig;
+import entracte.stage.Way;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -96,6 +115,55 @@ class RehearseTest {
     assertTrue(Files.readString(folder.resolve("rehearsal.log")).contains("\tstage\t"));
   }
 
+  /** A night on the stage's journal: the set-up, Kettle, and the way to Bread Clock. */
+  @Test
+  void theTimesOfANightOnStageAreAdded() throws IOException {
+    playANight(folder.resolve("stage.journal"));
+    assertEquals(0, typist.type("rehearse", set, "--nights"));
+    assertEquals("Added 1 run from the stage.\n", typist.out());
+    String log = Files.readString(folder.resolve("rehearsal.log"));
+    assertTrue(log.contains("\tstage\tto: Bread Clock\t"), log);
+    assertTrue(log.contains("\ttook: 40.00\t"), log);
+    typist.type("rehearse", set, "--nights");
+    assertEquals("Added 0 runs from the stage; 1 had been added before.\n", typist.out());
+    typist.type("rehearse", set, "--summary");
+    assertTrue(typist.out().contains("  1 run, last 40 s, best 40 s;"), typist.out());
+  }
+
+  /** Each press comes four seconds after the one before. */
+  private void playANight(Path file) throws IOException {
+    ReadSet read = SetReader.read(folder);
+    PlayableSet playable =
+        Checker.check(read.setList().orElseThrow(), read.places()).set().orElseThrow();
+    Show show = ShowMaker.show(playable.setList());
+    Plan plan = ((Result.Planned) Planner.plan(playable, Options.defaults())).plan();
+    List<Way> ways = new ArrayList<>();
+    CueSheet.of(plan, Pace.estimated()).cues().forEach(cue -> ways.add(Way.of(ways.size(), cue)));
+    List<Integer> order = List.of(0, 1, 2);
+    try (JournalFile journal = JournalFile.open(file, 0)) {
+      journal.add(new Event.Begun(0, show.fingerprint(), order, TrueRig.bare()));
+      journal.add(new Event.Planned(0, 1, order, ways, ""));
+      int presses = ways.get(0).moves().size() + 2 + STEPS + 1;
+      for (int press = 1; press <= presses; press++) {
+        journal.add(new Event.Pressed(press * 4000L, Input.NEXT));
+      }
+    }
+  }
+
+  @Test
+  void aNightOfAnotherListOfSongsIsLeftOut() throws IOException {
+    playANight(folder.resolve("stage-1.journal"));
+    Path file = folder.resolve("set.yaml");
+    Files.writeString(file, Files.readString(file).replace("song: Kettle", "song: Teapot"));
+    assertEquals(0, typist.type("rehearse", set, "--nights"));
+    assertEquals(
+        """
+        stage-1.journal is of another list of songs and was left out.
+        Added 0 runs from the stage.
+        """,
+        typist.out());
+  }
+
   @Test
   void timesThatAreNoneAreRefused() throws IOException {
     Path times = folder.resolve("times.csv");
@@ -123,12 +191,59 @@ class RehearseTest {
     assertTrue(!Files.exists(folder.resolve("rehearsal.log")));
   }
 
+  /** In our own words: what the system says is for programmers. */
   @Test
   void aLogThatCannotBeReadIsTrouble() throws IOException {
-    Files.createDirectory(folder.resolve("rehearsal.log"));
-    assertEquals(3, typist.type("plan", set));
+    Path log = folder.resolve("rehearsal.log");
+    Files.createDirectory(log);
+    for (String command : List.of("plan", "rehearse")) {
+      assertEquals(3, typist.hearing("").type(command, set));
+      assertEquals(
+          "entracte: the rehearsal log cannot be used: " + log + " is a folder\n  Move it aside.\n",
+          typist.err());
+    }
+  }
+
+  @Test
+  void aDiskThatTakesNothingIsToldInOurOwnWords() {
+    RunLog log = RunLog.beside(folder);
+    Stop full = Player.trouble(log, new IOException("No space left on device"));
+    assertEquals(
+        "the rehearsal log cannot be used: " + log.file() + " cannot be read or written",
+        full.getMessage());
+    Stop denied = Player.trouble(log, new AccessDeniedException("x"));
+    assertEquals("Look at the permissions of the file and of its folder.", denied.advice());
+  }
+
+  @Test
+  void aRunThatNoHandsCouldPlayIsNotWrittenDown() {
+    String enters = "\n".repeat(3);
+    assertEquals(0, typist.hearing(enters + "q\n").type("rehearse", set, "--to", "2", "--whole"));
     assertTrue(
-        typist.err().startsWith("entracte: the rehearsal log cannot be used: "), typist.err());
+        typist.out().contains("1.0 s is quicker than any hands, and is not written down.\n"),
+        typist.out());
+    assertTrue(!Files.exists(folder.resolve("rehearsal.log")));
+  }
+
+  @Test
+  void theRigMayStandAsASongHasLeftIt() {
+    assertEquals(
+        0,
+        typist
+            .hearing("\n".repeat(1 + STEPS) + "q\n")
+            .type("rehearse", set, "--to", "2", "--stands", "Kettle"));
+    assertTrue(!typist.out().contains("Bring the rig"), typist.out());
+    assertTrue(
+        typist
+            .out()
+            .contains("The rig stands as Bread Clock leaves it. To go on from there next time:"),
+        typist.out());
+  }
+
+  @Test
+  void noneOfTheWorstIsRefused() {
+    assertEquals(2, typist.type("rehearse", set, "--worst", "0"));
+    assertEquals("entracte: --worst 0 leaves nothing\n  Give 1 or more.\n", typist.err());
   }
 
   @Test
