@@ -127,10 +127,11 @@ final class SetLength {
       Cue cue = sheet.cues().get(song);
       List<Outlook.Chance> spread =
           cue.setUp() ? List.of(new Outlook.Chance(0, 1)) : learned.outlook(cue.steps()).spread(1);
+      double[] upTo = upTo(spread);
       double talk = cue.setUp() ? 0 : talk(song);
       for (int i = 0; i < DRAWS; i++) {
         double off = 1 + SONG_SCATTER * random.nextGaussian();
-        double way = pick(spread, random.nextDouble());
+        double way = pick(spread, upTo, random.nextDouble());
         sums[i] += songSeconds(song) * off + Math.max(talk, way);
       }
     }
@@ -138,14 +139,20 @@ final class SetLength {
     return sums;
   }
 
-  private static double pick(List<Outlook.Chance> spread, double chance) {
+  /** Of each time the weight of all up to it. */
+  private static double[] upTo(List<Outlook.Chance> spread) {
+    double[] sums = new double[spread.size()];
     double sum = 0;
-    for (Outlook.Chance each : spread) {
-      sum += each.weight();
-      if (sum >= chance) {
-        return each.seconds();
-      }
+    for (int i = 0; i < sums.length; i++) {
+      sum += spread.get(i).weight();
+      sums[i] = sum;
     }
-    return spread.get(spread.size() - 1).seconds();
+    return sums;
+  }
+
+  private static double pick(List<Outlook.Chance> spread, double[] upTo, double chance) {
+    int found = Arrays.binarySearch(upTo, chance);
+    int index = found >= 0 ? found : -found - 1;
+    return spread.get(Math.min(index, upTo.length - 1)).seconds();
   }
 }

@@ -176,7 +176,7 @@ class PracticeTest {
 
   @Test
   void theSetUpMayBeRehearsedToo() throws IOException {
-    List<String> said = rehearse(new Choice.To(1), false, "", "", "q").said();
+    List<String> said = rehearse(new Choice.To(1), false, "", "s", "s", "", "q").said();
     assertTrue(said.get(1).startsWith("To 1 Plain Morning: 13 moves, about "), said.toString());
     assertEquals("Plain Morning", runs().get(0).to());
   }

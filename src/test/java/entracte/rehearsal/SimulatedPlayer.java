@@ -28,14 +28,19 @@ final class SimulatedPlayer {
   private final Law law;
   private final double scatter;
   private final double slipChance;
-  private final TimeModel model = new TimeModel(rig());
+  private final TimeModel model;
   private long second;
 
   /** The changeover's own difficulty, which no model sees. */
   record Changeover(List<Step> steps, double difficulty) {}
 
   SimulatedPlayer(long seed) {
+    this(seed, rig());
+  }
+
+  SimulatedPlayer(long seed, Rig rig) {
     random = new Random(seed);
+    model = new TimeModel(rig);
     double speed = about(0.25);
     for (Work work : Work.values()) {
       factors.put(work, speed * about(0.2));
@@ -75,6 +80,11 @@ final class SimulatedPlayer {
     if (random.nextBoolean()) {
       steps.add(new Step(Verb.TUNE, "TUNE it", "", 0, List.of(spot()), 0, 0, false));
     }
+    return changeover(steps);
+  }
+
+  /** A given one, as hard as it happens to be for this player. */
+  Changeover changeover(List<Step> steps) {
     return new Changeover(steps, about(0.15));
   }
 
