@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is known of a player: the pace of hands that have rehearsed so far. The front door for all
@@ -26,12 +27,14 @@ public final class Learned implements Pace {
   private final List<Run> runs;
   private final Histories histories;
   private final Player player;
+  private final LawEvidence evidence;
 
   private Learned(TimeModel model, List<Run> runs) {
     this.model = model;
     this.runs = List.copyOf(runs);
     this.histories = new Histories(runs);
     this.player = Player.of(histories);
+    this.evidence = evidence();
   }
 
   static Learned from(Rig rig, List<Run> runs) {
@@ -113,12 +116,30 @@ public final class Learned implements Pace {
   }
 
   Outlook outlook(List<Step> steps) {
-    double doubt =
-        Math.sqrt(
-            CHANGEOVER_DOUBT * CHANGEOVER_DOUBT
-                + PLAYER_DOUBT * PLAYER_DOUBT / (1 + histories.size()));
-    List<Double> seconds = history(steps).stream().map(Run::seconds).toList();
-    return Outlook.of(trained(steps), doubt, seconds);
+    List<Double> seconds = seconds(history(steps).stream());
+    return Outlook.of(trained(steps), doubt(), seconds, evidence.laws(Mark.of(steps)));
+  }
+
+  private LawEvidence evidence() {
+    LawEvidence evidence = new LawEvidence();
+    for (List<Run> history : histories.all()) {
+      Run last = history.get(history.size() - 1);
+      double trained = player.seconds(last.makeup());
+      if (trained > 0) {
+        evidence.add(last.mark(), trained, doubt(), seconds(history.stream()));
+      }
+    }
+    return evidence;
+  }
+
+  private static List<Double> seconds(Stream<Run> runs) {
+    return runs.map(Run::seconds).toList();
+  }
+
+  /** How far a trained hand's time may be off: the model and the player, as far as known. */
+  private double doubt() {
+    return Math.sqrt(
+        CHANGEOVER_DOUBT * CHANGEOVER_DOUBT + PLAYER_DOUBT * PLAYER_DOUBT / (1 + histories.size()));
   }
 
   private double trained(List<Step> steps) {

@@ -3,7 +3,9 @@ package entracte.rehearsal;
 import entracte.rehearsal.Law.Family;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
@@ -12,7 +14,9 @@ import org.hipparchus.distribution.continuous.TDistribution;
  * <p>For each {@link Law} of learning, what the runs took is freed of it; the logarithms that
  * remain scatter about one {@link Level}, so that a run is off by a factor rather than by seconds
  * and never below zero. The next run's logarithm then follows a Student t. The laws are joined by
- * how well each foretold the runs: few runs leave many laws in play and give wide odds.
+ * how well each foretold the runs: few runs leave many laws in play and give wide odds. Since a
+ * player learns one changeover much as another, what the others say of the laws counts as well
+ * ({@link LawEvidence}).
  */
 final class Outlook {
   /** The scatter from run to run, as a part of the time, and the runs it is worth. Estimates. */
@@ -23,8 +27,9 @@ final class Outlook {
   /** How finely a spread of times is cut for sums over it. */
   private static final int SLICES = 40;
 
-  private static final int HALVINGS = 60;
-  private static final double WIDEST = 20;
+  private static final double PRECISION = 1e-12;
+  private static final double MARGIN = 1e-6;
+  private static final int MOST_TRIES = 200;
 
   private final int runs;
   private final List<Branch> branches;
@@ -40,25 +45,37 @@ final class Outlook {
     this.branches = branches;
   }
 
+  /** An outlook of which no other changeover tells anything. */
+  static Outlook of(double trainedSeconds, double doubt, List<Double> seconds) {
+    return of(trainedSeconds, doubt, seconds, Law.all());
+  }
+
   /**
    * An outlook.
    *
    * @param trainedSeconds what a trained hand is expected to take; 0 if there is nothing to do
    * @param doubt how far that may be off, as a part of it
    * @param seconds of the runs so far, the first first
+   * @param laws all that are possible, and how likely each is before these runs
    */
-  static Outlook of(double trainedSeconds, double doubt, List<Double> seconds) {
+  static Outlook of(
+      double trainedSeconds, double doubt, List<Double> seconds, List<Law.Weighted> laws) {
     if (trainedSeconds <= 0) {
       return new Outlook(seconds.size(), List.of());
     }
-    double weight = SCATTER * SCATTER / (doubt * doubt);
-    Level.Prior prior = new Level.Prior(Math.log(trainedSeconds), weight, SCATTER, SCATTER_WORTH);
     List<Branch> branches = new ArrayList<>();
-    for (Law.Weighted each : Law.all()) {
-      Level level = Level.of(prior, freed(seconds, each.law()));
+    for (Law.Weighted each : laws) {
+      Level level = level(trainedSeconds, doubt, seconds, each.law());
       branches.add(new Branch(each.law(), level, Math.log(each.weight()) + level.logEvidence()));
     }
     return new Outlook(seconds.size(), normalized(branches));
+  }
+
+  /** The level of what remains of the runs, once freed of a law. */
+  static Level level(double trainedSeconds, double doubt, List<Double> seconds, Law law) {
+    double weight = SCATTER * SCATTER / (doubt * doubt);
+    Level.Prior prior = new Level.Prior(Math.log(trainedSeconds), weight, SCATTER, SCATTER_WORTH);
+    return Level.of(prior, freed(seconds, law));
   }
 
   private static double[] freed(List<Double> seconds, Law law) {
@@ -118,18 +135,20 @@ final class Outlook {
     if (branches.isEmpty()) {
       return 0;
     }
-    double middle = branches.get(0).level().mean();
-    double low = middle - WIDEST;
-    double high = middle + WIDEST;
-    for (int i = 0; i < HALVINGS; i++) {
-      double half = (low + high) / 2;
-      if (oddsOfLog(half, ahead) < chance) {
-        low = half;
-      } else {
-        high = half;
-      }
-    }
-    return Math.exp(high);
+    double t =
+        new TDistribution(branches.get(0).level().freedom()).inverseCumulativeProbability(chance);
+    DoubleSummaryStatistics ends =
+        branches.stream()
+            .mapToDouble(b -> middle(b, ahead) + t * b.level().nextSpread())
+            .summaryStatistics();
+    double low = ends.getMin() - MARGIN; // what all branches stay below lies between theirs
+    double high = ends.getMax() + MARGIN;
+    BrentSolver solver = new BrentSolver(PRECISION, PRECISION);
+    return Math.exp(solver.solve(MOST_TRIES, x -> oddsOfLog(x, ahead) - chance, low, high));
+  }
+
+  private double middle(Branch branch, int ahead) {
+    return branch.level().mean() + branch.law().log(runs + ahead);
   }
 
   /** As many runs take longer as shorter. */
@@ -157,7 +176,7 @@ final class Outlook {
     }
     double[] slices = slices(branches.get(0).level().freedom());
     for (Branch b : branches) {
-      double middle = b.level().mean() + b.law().log(runs + ahead);
+      double middle = middle(b, ahead);
       for (double slice : slices) {
         double seconds = Math.exp(middle + slice * b.level().nextSpread());
         spread.add(new Chance(seconds, b.weight() / SLICES));

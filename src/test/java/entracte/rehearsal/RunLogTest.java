@@ -1,6 +1,8 @@
 package entracte.rehearsal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -101,6 +103,17 @@ class RunLogTest {
       log().add(SINGLY);
       assertEquals(List.of(WHOLE, SINGLY), log().read().runs(), "cut at " + length);
     }
+  }
+
+  /** Before a rehearsal begins, not after twenty moves; and without leaving an empty file. */
+  @Test
+  void whetherRunsCanBeAddedIsFoundOutWithoutAddingAnything() throws IOException {
+    log().tryOut();
+    assertTrue(Files.notExists(log().file()));
+    Files.createDirectory(log().file());
+    assertThrows(IOException.class, () -> log().tryOut());
+    RunLog nowhere = RunLog.in(folder.resolve("not there").resolve("rehearsal.log"));
+    assertThrows(IOException.class, nowhere::tryOut);
   }
 
   @Test
