@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
           + " writes it into rehearsal.log beside the set, and says how the odds stand.",
       "Without an option it takes the changeover that practice helps most, and the next, until you"
           + " end it. While the clock runs, Enter, space, page down or a foot on the rig's"
-          + " foot switch ends a step, s counts a slip, u or page up goes back one step, x stops. In"
+          + " foot switch ends a step, s counts a slip, u or page up goes back a step, x stops. In"
           + " a terminal one key is enough; where there is none, lines are read."
     },
     footer = {
