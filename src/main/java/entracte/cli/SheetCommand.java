@@ -90,16 +90,16 @@ final class SheetCommand implements Callable<Integer> {
     SheetFile.write(file, printed.bytes(), SheetFile.Seal.PDF);
     if (!printed.missing().isEmpty()) {
       streams.complain(
-          "entracte: the font has no letter for "
+          "entracte: there is no letter on paper for "
               + String.join(", ", printed.missing())
-              + "; the paper has a question mark there");
+              + "; a question mark stands there");
     }
     return String.format(
         Locale.ROOT,
         "Wrote %s: %s, capital letters of %.1f mm or more, to be read from %.1f m.",
         file,
         printed.pages() == 1 ? "1 page" : printed.pages() + " pages",
-        options.legibility().capitalMm(),
+        printed.leastMm(),
         options.legibility().distanceMm() / 1000);
   }
 

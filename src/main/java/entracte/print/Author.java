@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 final class Author {
   private static final String SILENCE =
       "One patch-cable synthesizer, plugged anew by hand between songs with its level down. The"
-          + " silence at the right is meant; nothing is broken.";
+          + " silence before a song, as long as the figure with it, is meant; nothing is broken.";
 
   private static final String COUNT_IN =
       "Level down, power off, mains plug out. Then count every thing back in.";
@@ -57,12 +57,11 @@ final class Author {
     for (Cue cue : sheet.cues()) {
       SongSheet song = papers.song(cue);
       encores = encoreLine(song, encores);
-      String about = String.join(", ", parts(cue, song));
+      String about = String.join(", ", parts(song));
       String number = Integer.toString(song.number());
       scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about));
     }
-    sheet.slot().ifPresent(scribe::text);
-    scribe.text("At the right: the way to the song. " + sheet.aboutTimes());
+    scribe.text("The time with a song is for the way to it. " + sheet.aboutTimes());
     if (!sheet.hasSetUp()) {
       scribe.labelled("Jumpers must have been set", sheet.jumpers());
     }
@@ -75,12 +74,8 @@ final class Author {
     return drawn || song.encore();
   }
 
-  private static List<String> parts(Cue cue, SongSheet song) {
+  private static List<String> parts(SongSheet song) {
     List<String> parts = new ArrayList<>();
-    parts.add(cue.moves() == 1 ? "1 move" : cue.moves() + " moves");
-    if (!cue.setUp()) {
-      cue.gapSeconds().ifPresent(gap -> parts.add("gap " + TimeText.of(gap)));
-    }
     song.key().ifPresent(parts::add);
     song.tempo().ifPresent(tempo -> parts.add("tempo " + tempo));
     song.starts().ifPresent(starts -> parts.add("starts: " + starts));
@@ -88,7 +83,7 @@ final class Author {
   }
 
   private static String seconds(Cue cue) {
-    return cue.setUp() ? "set-up" : TimeText.of(cue.seconds());
+    return cue.setUp() ? "set-up" : TimeText.clock(cue.seconds());
   }
 
   private void patch(SongSheet song) {
@@ -98,13 +93,18 @@ final class Author {
     ticks("Cords, level down", song.cords(), "");
     ticks("Knobs and switches", song.settings(), "");
     ticks("Gear", song.gear(), "");
-    scribe.labelled("Tuning, with the A above middle C held", song.tuning());
+    scribe.labelled(CueCards.TUNING, song.tuning());
     scribe.labelled("Listen to each alone", song.voices());
     if (song.waiting() > 0) {
-      String cords = song.waiting() == 1 ? "One more cord waits" : song.waiting() + " more wait";
-      scribe.text(cords + " unheard in the set; this song does not need them.");
+      scribe.text(waiting(song.waiting()));
     }
     scribe.labelled("The song", CueCards.about(song));
+  }
+
+  private static String waiting(int cords) {
+    return cords == 1
+        ? "In the set one more cord waits unheard; this song does not need it."
+        : "In the set " + cords + " more cords wait unheard; this song does not need them.";
   }
 
   private void ticks(String heading, List<String> items, String verb) {
@@ -134,6 +134,7 @@ final class Author {
   private void engineer() {
     scribe.section(Part.ENGINEER, "Engineer: " + sheet.set());
     scribe.text(SILENCE);
+    sheet.slot().ifPresent(scribe::text);
     boolean encores = false;
     for (Cue cue : sheet.cues()) {
       SongSheet song = papers.song(cue);
@@ -142,7 +143,7 @@ final class Author {
       song.starts().ifPresent(starts -> parts.add("starts: " + starts));
       parts.addAll(cue.setUp() ? List.of() : Paperwork.louder(cue));
       String about = String.join("; ", parts);
-      String silence = cue.setUp() ? "" : TimeText.of(cue.seconds());
+      String silence = cue.setUp() ? "" : TimeText.clock(cue.seconds());
       String number = Integer.toString(song.number());
       scribe.entry(new Scribe.Entry(number, song.song(), silence, about));
     }

@@ -6,12 +6,15 @@ import entracte.cue.Paperwork;
 import entracte.cue.SongSheet;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
+import entracte.cue.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Dictates the way to each song: the set-up, and a card for each changeover. */
 final class CueCards {
+  static final String TUNING = "Tune, with the A above middle C held, to";
+
   private final Paperwork papers;
   private final CueSheet sheet;
   private final Scribe scribe;
@@ -32,11 +35,12 @@ final class CueCards {
       sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));
     }
     setUpSteps(cue);
-    scribe.labelled("Tuning, with the A above middle C held", song.tuning());
+    scribe.labelled(TUNING, song.tuning());
     if (!song.voices().isEmpty()) {
       scribe.heading("Soundcheck, each voice alone");
       song.voices().forEach(voice -> scribe.tick("", "LISTEN: " + voice));
     }
+    scribe.labelled("Who plays", cue.card().casting());
     after(cue);
   }
 
@@ -81,7 +85,20 @@ final class CueCards {
     if (cue.steps().isEmpty()) {
       scribe.text("Nothing moves.");
     }
+    scribe.labelled(TUNING, targets(cue));
     after(cue);
+  }
+
+  /** What those oscillators are tuned to that have a step of their own. */
+  private List<String> targets(Cue cue) {
+    List<String> tuned =
+        cue.steps().stream()
+            .filter(step -> step.verb() == Verb.TUNE)
+            .map(step -> step.touches().get(0).spot().module() + ": ")
+            .toList();
+    return papers.song(cue).tuning().stream()
+        .filter(target -> tuned.stream().anyMatch(target::startsWith))
+        .toList();
   }
 
   private static String times(Cue cue) {
@@ -119,7 +136,6 @@ final class CueCards {
     scribe.labelled("Before you play, check", cue.lookAt());
     scribe.labelled("Gear", cue.card().gear());
     scribe.labelled("Stays parked, unheard", cue.parked());
-    scribe.labelled("Who plays", cue.card().casting());
     scribe.labelled("The song", about(papers.song(cue)));
     List<Place> places = Place.of(cue);
     if (!places.isEmpty()) {

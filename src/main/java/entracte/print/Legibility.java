@@ -13,6 +13,9 @@ public record Legibility(double distanceMm, boolean dim) {
 
   static final double ARC_MINUTES = 20;
 
+  /** The least as a part of the usual height, for what stands below something larger. */
+  static final double LEAST_PART = LEAST_ARC_MINUTES / ARC_MINUTES;
+
   /** Where nobody says: the paper hangs on the case, an arm's length away. */
   public static final double USUAL_DISTANCE_MM = 700;
 

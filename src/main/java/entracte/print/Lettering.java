@@ -54,12 +54,18 @@ final class Lettering {
       clean.append(' ');
     } else if (isInvisible(codePoint)) {
       return;
-    } else if (font(Face.PLAIN).has(codePoint) && font(Face.BOLD).has(codePoint)) {
+    } else if (has(codePoint)) {
       clean.appendCodePoint(codePoint);
     } else {
       missing.add(codePoint);
       clean.append(MISSING);
     }
+  }
+
+  private boolean has(int codePoint) {
+    return !Visual.isJoined(codePoint)
+        && font(Face.PLAIN).has(codePoint)
+        && font(Face.BOLD).has(codePoint);
   }
 
   /** Joiners, direction marks and choosers of a picture: they have no ink of their own. */

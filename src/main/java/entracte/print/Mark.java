@@ -10,6 +10,9 @@ sealed interface Mark {
   /** How far to the right it reaches. */
   double right();
 
+  /** The height of its capitals, in mm; infinite for what has none. */
+  double smallest();
+
   /** Hands itself to whoever draws. */
   void draw(Pen pen);
 
@@ -55,6 +58,11 @@ sealed interface Mark {
     }
 
     @Override
+    public double smallest() {
+      return capital;
+    }
+
+    @Override
     public void draw(Pen pen) {
       pen.words(this);
     }
@@ -82,6 +90,11 @@ sealed interface Mark {
     @Override
     public double right() {
       return points.stream().mapToDouble(Point::x).max().orElse(0) + width / 2;
+    }
+
+    @Override
+    public double smallest() {
+      return Double.POSITIVE_INFINITY;
     }
 
     @Override

@@ -13,4 +13,9 @@ record Page(Paper.Format format, Part part, String title, boolean first, List<Ma
   Page {
     marks = List.copyOf(marks);
   }
+
+  /** The height of its smallest capitals, in mm. */
+  double smallest() {
+    return marks.stream().mapToDouble(Mark::smallest).min().orElse(Double.POSITIVE_INFINITY);
+  }
 }

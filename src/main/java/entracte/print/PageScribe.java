@@ -2,7 +2,9 @@ package entracte.print;
 
 import entracte.cue.CaseMap;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -14,11 +16,17 @@ final class PageScribe implements Scribe {
   /** The foot of a page with the air above it, in lines. */
   private static final double FOOT = 1.5;
 
+  /** Below this a page holds pictures and words in crumbs. */
+  static final double LEAST_LINES = 10;
+
   private static final double STEP = 0.1;
   private static final double MOST = 1.5;
 
   /** The running order lies on the floor. */
   private static final double MOST_FOR_ORDER = 2.5;
+
+  /** Lists of songs: a page that is not there need not be turned. */
+  private static final Set<Part> LISTS = EnumSet.of(Part.ORDER, Part.ENGINEER);
 
   private final Lettering lettering;
   private final Paper paper;
@@ -26,6 +34,10 @@ final class PageScribe implements Scribe {
   private final String set;
   private final List<Page> pages = new ArrayList<>();
   private final List<Function<Setter, Slab>> pieces = new ArrayList<>();
+
+  /** How many of the pieces come up to and with the last step. */
+  private int steps;
+
   private Part part = Part.ORDER;
   private String title = "";
 
@@ -71,6 +83,7 @@ final class PageScribe implements Scribe {
   @Override
   public void tick(String number, String text) {
     pieces.add(setter -> setter.tick(number, text));
+    steps = pieces.size();
   }
 
   @Override
@@ -94,11 +107,29 @@ final class PageScribe implements Scribe {
   public void picture(CaseMap map, List<Place> places) {
     if (!together(map, places)) {
       flush();
-      Paper.Format lying = paper.lying();
-      new MapPages(lettering, map, capital, lying.innerWidth())
-          .pages(places, room(lying, title, capital))
-          .forEach(slabs -> add(lying, slabs, false, capital, title));
+      List<List<Slab>> upright = drawn(map, places, paper.upright());
+      List<List<Slab>> lying = canLie() ? drawn(map, places, paper.lying()) : List.of();
+      boolean lies = !lying.isEmpty() && lying.size() <= upright.size();
+      Paper.Format format = lies ? paper.lying() : paper.upright();
+      List<List<Slab>> drawings = lies ? lying : upright;
+      for (int i = 0; i < drawings.size(); i++) {
+        add(format, drawings.get(i), false, capital, pictureTitle(i == 0 ? "" : " " + (i + 1)));
+      }
     }
+  }
+
+  private String pictureTitle(String number) {
+    return title + " (places" + number + ")";
+  }
+
+  private List<List<Slab>> drawn(CaseMap map, List<Place> places, Paper.Format format) {
+    return new MapPages(lettering, map, capital, format.innerWidth())
+        .pages(places, room(format, pictureTitle(" 99"), capital));
+  }
+
+  /** Whether a sheet on its side is still high enough for a picture in letters of this size. */
+  private boolean canLie() {
+    return paper.lying().innerHeight() >= LEAST_LINES * lettering.lineHeight(capital);
   }
 
   /** Puts the picture on the one page of its steps, as large as both have room; if they have. */
@@ -109,7 +140,7 @@ final class PageScribe implements Scribe {
     double scale = 1;
     for (double larger = 1; larger <= MOST; larger += STEP) {
       List<Slab> picture = maps.whole(places, larger);
-      List<Slab> slabs = new ArrayList<>(slabs(format, larger));
+      List<Slab> slabs = new ArrayList<>(slabs(format, larger, false));
       slabs.addAll(picture);
       if (picture.isEmpty() || Slab.pages(slabs, room(format, larger)).size() > 1) {
         break;
@@ -119,7 +150,7 @@ final class PageScribe implements Scribe {
     }
     if (!best.isEmpty()) {
       add(format, best, true, scale * capital, title);
-      pieces.clear();
+      clear();
     }
     return !best.isEmpty();
   }
@@ -129,30 +160,50 @@ final class PageScribe implements Scribe {
       return;
     }
     Paper.Format format = paper.upright();
-    List<List<Slab>> dealt = deal(format, 1);
-    double scale = 1;
+    Dealt best = deal(format, 1, false);
+    boolean dense = LISTS.contains(part) && deal(format, 1, true).count() < best.count();
+    best = dense ? deal(format, 1, true) : best;
     double most = part == Part.ORDER ? MOST_FOR_ORDER : MOST;
     for (double larger = 1 + STEP; larger <= most; larger += STEP) {
-      List<List<Slab>> grown = deal(format, larger);
-      if (grown.size() > dealt.size()) {
+      Dealt grown = deal(format, larger, dense);
+      if (grown.count() > best.count() || grown.withSteps() > best.withSteps()) {
         break;
       }
-      dealt = grown;
-      scale = larger;
+      best = grown;
     }
-    for (int i = 0; i < dealt.size(); i++) {
+    for (int i = 0; i < best.count(); i++) {
       String head = i == 0 ? title : title + " (" + (i + 1) + ")";
-      add(format, dealt.get(i), i == 0, scale * capital, head);
+      add(format, best.pages().get(i), i == 0, best.scale() * capital, head);
     }
+    clear();
+  }
+
+  private void clear() {
     pieces.clear();
+    steps = 0;
   }
 
-  private List<List<Slab>> deal(Paper.Format format, double scale) {
-    return Slab.pages(slabs(format, scale), room(format, scale));
+  /**
+   * The pages of a sheet in letters of one size.
+   *
+   * @param withSteps how many of them there are up to the last step: hands turn no page that larger
+   *     letters alone would cost them
+   */
+  private record Dealt(List<List<Slab>> pages, int withSteps, double scale) {
+    int count() {
+      return pages.size();
+    }
   }
 
-  private List<Slab> slabs(Paper.Format format, double scale) {
-    Setter setter = new Setter(lettering, scale * capital, format.innerWidth());
+  private Dealt deal(Paper.Format format, double scale, boolean dense) {
+    List<Slab> slabs = slabs(format, scale, dense);
+    double room = room(format, scale);
+    int withSteps = Slab.pages(slabs.subList(0, steps), room).size();
+    return new Dealt(Slab.pages(slabs, room), withSteps, scale);
+  }
+
+  private List<Slab> slabs(Paper.Format format, double scale, boolean dense) {
+    Setter setter = new Setter(lettering, scale * capital, format.innerWidth(), dense);
     return pieces.stream().map(piece -> piece.apply(setter)).toList();
   }
 

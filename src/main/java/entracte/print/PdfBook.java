@@ -141,7 +141,7 @@ final class PdfBook {
         double em = lettering.em(words.face(), words.capital());
         content.setFont(fonts.get(words.face()), points(em));
         content.newLineAtOffset(points(words.x()), points(height - words.baseline()));
-        content.showText(words.text());
+        content.showText(Visual.order(words.text()));
         content.endText();
         content.setNonStrokingColor(0f);
       } catch (IOException e) {

@@ -16,15 +16,24 @@ final class Setter {
   private final Lettering lettering;
   private final double capital;
   private final double width;
+  private final boolean dense;
 
   /**
    * @param capital the height of a capital letter, in mm
    * @param width of the lines, in mm
    */
   Setter(Lettering lettering, double capital, double width) {
+    this(lettering, capital, width, false);
+  }
+
+  /**
+   * @param dense whether lists of songs take as little room as an eye allows
+   */
+  Setter(Lettering lettering, double capital, double width, boolean dense) {
     this.lettering = lettering;
     this.capital = capital;
     this.width = width;
+    this.dense = dense;
   }
 
   private double line() {
@@ -56,7 +65,12 @@ final class Setter {
   }
 
   Slab text(String text) {
-    return Slab.joined(lines(text, Face.PLAIN, 0, 0));
+    if (dense) {
+      return new Setter(lettering, Legibility.LEAST_PART * capital, width).text(text);
+    }
+    List<Slab> lines = new ArrayList<>(lines(text, Face.PLAIN, 0, 0));
+    lines.add(Slab.empty(gap() / 2));
+    return Slab.joined(lines);
   }
 
   /** Bold, with a bar at its left. */
@@ -146,7 +160,7 @@ final class Setter {
   }
 
   Slab entry(Scribe.Entry entry) {
-    return new EntrySetter(lettering, capital, width).set(entry);
+    return new EntrySetter(lettering, capital, width, dense).set(entry);
   }
 
   /** A line across, with its label below. */

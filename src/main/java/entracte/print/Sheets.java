@@ -17,8 +17,6 @@ public final class Sheets {
   /** Below this a page holds words in crumbs. */
   private static final double LEAST_EMS = 9;
 
-  private static final double LEAST_LINES = 10;
-
   private Sheets() {}
 
   /**
@@ -39,9 +37,10 @@ public final class Sheets {
   /**
    * A file and what is to be said about it.
    *
+   * @param leastMm the height of the smallest capitals
    * @param missing the characters that the font lacks and that are printed as question marks
    */
-  public record Printed(byte[] bytes, int pages, List<String> missing) {
+  public record Printed(byte[] bytes, int pages, double leastMm, List<String> missing) {
     public Printed {
       missing = List.copyOf(missing);
     }
@@ -51,11 +50,10 @@ public final class Sheets {
   public static Optional<String> refusal(Options options) {
     double capital = options.legibility().capitalMm();
     Lettering lettering = new Lettering();
-    Paper.Format narrow = options.paper().upright();
-    Paper.Format low = options.paper().lying();
+    Paper.Format upright = options.paper().upright();
     boolean fits =
-        narrow.innerWidth() >= LEAST_EMS * lettering.em(Face.PLAIN, capital)
-            && low.innerHeight() >= LEAST_LINES * lettering.lineHeight(capital);
+        upright.innerWidth() >= LEAST_EMS * lettering.em(Face.PLAIN, capital)
+            && upright.innerHeight() >= PageScribe.LEAST_LINES * lettering.lineHeight(capital);
     return fits
         ? Optional.empty()
         : Optional.of(
@@ -75,14 +73,15 @@ public final class Sheets {
     PageScribe scribe = new PageScribe(lettering, options.paper(), capital, set);
     new Author(papers, scribe).dictate(options.parts());
     List<Page> pages = scribe.pages();
+    double least = pages.stream().mapToDouble(Page::smallest).min().orElse(capital);
     String subject =
         String.format(
             Locale.ROOT,
             "Capital letters of %.1f mm or more, to be read from %.1f m",
-            capital,
+            least,
             options.legibility().distanceMm() / 1000);
     byte[] bytes = PdfBook.write(set, subject, pages, lettering);
-    return new Printed(bytes, pages.size(), lettering.missing());
+    return new Printed(bytes, pages.size(), least, lettering.missing());
   }
 
   private static void demandRoom(Options options) {

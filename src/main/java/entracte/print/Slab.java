@@ -62,14 +62,17 @@ record Slab(double height, List<Mark> marks, List<Slab> lines, boolean keeps) {
     return pages;
   }
 
+  /** Parts what has no room on a page together with the headings that must stand above it. */
   private static List<Slab> parted(List<Slab> slabs, double height) {
     List<Slab> all = new ArrayList<>();
+    double headings = 0;
     for (Slab slab : slabs) {
-      if (slab.height() > height && !slab.lines().isEmpty()) {
+      if (headings + slab.height() > height && !slab.lines().isEmpty()) {
         all.addAll(slab.lines());
       } else {
         all.add(slab);
       }
+      headings = slab.keeps() ? headings + slab.height() : 0;
     }
     return all;
   }

@@ -20,4 +20,11 @@ class TimeTextTest {
     assertEquals("2 min", TimeText.of(120));
     assertEquals("75 min 1 s", TimeText.of(4501));
   }
+
+  @Test
+  void aClockIsShort() {
+    assertEquals("0:45", TimeText.clock(45.4));
+    assertEquals("1:03", TimeText.clock(62.6));
+    assertEquals("75:00", TimeText.clock(4500));
+  }
 }

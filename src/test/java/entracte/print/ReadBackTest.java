@@ -122,14 +122,31 @@ class ReadBackTest {
   @Test
   void noWordAtAllIsSmallerThanTheRest() throws IOException {
     Legibility legibility = Legibility.usual();
+    double least = smallest(read(papers, Part.all(), Paper.A4, legibility));
+    assertTrue(least >= legibility.capitalMm(), "a capital of " + least);
+  }
+
+  /** ISO 9241-3: 16 minutes of arc are the least; NUREG-0700 1.3.1-4 for the height. */
+  @Test
+  void evenAListThatIsSetDenselyKeepsToTheLeastAngle() throws IOException {
+    Legibility floor = new Legibility(1600, false);
+    Poppler pdf = read(papers, EnumSet.of(Part.ORDER), Paper.A4, floor);
+    double least = smallest(pdf);
+    assertTrue(least >= 6.283 * 1600 * 16 / 21600 - 0.01, "a capital of " + least);
+    assertTrue(least < floor.capitalMm(), "no small word: this test has tested nothing");
+    assertEquals(1, pdf.leaves().size());
+  }
+
+  /** The height in mm of a capital in the word with the lowest box. */
+  private static double smallest(Poppler pdf) {
     double least = Double.MAX_VALUE;
-    for (Leaf leaf : read(papers, Part.all(), Paper.A4, legibility).leaves()) {
+    for (Leaf leaf : pdf.leaves()) {
       for (Word word : leaf.words()) {
         least = Math.min(least, word.bottom() - word.top());
       }
     }
     // The box of a word is at least as tall as the font's em, of which a capital is 0.73.
-    assertTrue(least >= legibility.capitalMm() / 0.73 * POINTS_PER_MM, "a word of " + least);
+    return 0.73 * least / POINTS_PER_MM;
   }
 
   @Test
@@ -154,6 +171,24 @@ class ReadBackTest {
     Sheets.Printed printed = Sheets.pdf(named("Tea 茶"), Sheets.Options.usual());
     assertEquals(List.of("茶 (U+8336)"), printed.missing());
     assertTrue(new Poppler(folder, printed.bytes()).text().contains("Tea ?"));
+  }
+
+  /** The other reader turns what it finds drawn from the right into the order it is read in. */
+  @Test
+  void hebrewIsDrawnFromTheRightAndReadBackAsWritten() throws IOException {
+    String title = "Bar \u05E9\u05D9\u05E8 \u05E2\u05E8\u05D1";
+    Sheets.Printed printed = Sheets.pdf(named(title), Sheets.Options.usual());
+    assertEquals(List.of(), printed.missing());
+    String text = new Poppler(folder, printed.bytes()).text().replaceAll("[\u202A-\u202E]", "");
+    assertTrue(text.contains("\u05E9\u05D9\u05E8"), text);
+    assertTrue(!text.contains("\u05E8\u05D9\u05E9"), text);
+  }
+
+  @Test
+  void lettersThatWouldHaveToJoinAreReportedAndNotDrawnWrong() throws IOException {
+    Sheets.Printed printed = Sheets.pdf(named("Bar \u0644\u064A\u0644"), Sheets.Options.usual());
+    assertEquals(List.of("\u0644 (U+0644)", "\u064A (U+064A)"), printed.missing());
+    assertTrue(new Poppler(folder, printed.bytes()).text().contains("Bar ???"));
   }
 
   private Paperwork named(String title) {

@@ -49,6 +49,16 @@ class SheetsTest {
     assertTrue(only(Part.SET_UP).pages() <= 3);
   }
 
+  /** From the floor in dim light: what the help of the command shows. */
+  @Test
+  void largeLettersCostFewPages() {
+    Legibility floor = new Legibility(1600, true);
+    Sheets.Printed printed =
+        Sheets.pdf(papers, new Sheets.Options(Set.of(Part.ORDER), Paper.A4, floor));
+    assertTrue(printed.pages() <= 2, printed.pages() + " pages");
+    assertTrue(printed.leastMm() >= Legibility.LEAST_PART * floor.capitalMm() - 1e-9);
+  }
+
   @Test
   void thePdfHasALanguageATitleAndBookmarks() throws IOException {
     byte[] bytes = Sheets.pdf(papers, Sheets.Options.usual()).bytes();

@@ -47,6 +47,14 @@ class SlabTest {
   }
 
   @Test
+  void whatHasNoRoomUnderItsHeadingIsPartedToo() {
+    Slab nearlyAPage = Slab.joined(List.of(slab(4), slab(5)));
+    assertEquals(
+        List.of(List.of(5.0), List.of(2.0, 4.0), List.of(5.0)),
+        heights(List.of(slab(5), slab(2).keeping(), nearlyAPage), 10));
+  }
+
+  @Test
   void linesJoinedStandBelowEachOther() {
     Lettering lettering = new Lettering();
     Slab line = Slab.of(5, List.of(lettering.words("a", Face.PLAIN, 0, 4, 3)));

@@ -19,16 +19,13 @@ class TextScribeTest {
         """
         Kitchen Dances
         ========================================================================
-          1  Plain Morning (set-up). 13 moves, D minor, tempo 92, starts: viola,
-             four bars
-          2  Two Kettles (27 s). 6 moves, gap 30 s, D minor, tempo 92, starts:
-             viola, four bars
-          3  Late Bus (1 min). 10 moves, gap 40 s, D minor, tempo 92, starts:
-             viola, four bars
-        At the right: the way to the song. Times are estimates until you have
-            rehearsed.
+          1  Plain Morning (set-up). D minor, tempo 92, starts: viola, four bars
+          2  Two Kettles (0:27). D minor, tempo 92, starts: viola, four bars
+          3  Late Bus (1:00). D minor, tempo 92, starts: viola, four bars
+        The time with a song is for the way to it. Times are estimates until you
+            have rehearsed.
         """,
-        from("Kitchen Dances", 10));
+        from("Kitchen Dances", 7));
   }
 
   @Test
@@ -85,15 +82,14 @@ class TextScribeTest {
         [ ]  5 TURN filter 1 cutoff from 4 to 6.5
         [ ]  6 TUNE osc 1 (another pitch cord)
         [ ]  7 RAISE the main level slowly
+        Tune, with the A above middle C held, to: osc 1: 440 Hz.
         Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance
             at 3; osc 1 octave at 8.
         Gear: piano to bank 1/2, program 5, volume 90.
         Stays parked, unheard: lfo 1 out to osc 2 fm.
-        Who plays: osc 1 plays lead; filter 1 plays bright; mix 1 plays blend
-            (low on 2).
         The song: key D minor; tempo 92; starts: viola, four bars.
         """,
-        from("To 2 Two Kettles", 21));
+        from("To 2 Two Kettles", 20));
   }
 
   @Test
@@ -128,14 +124,15 @@ class TextScribeTest {
         Engineer: Kitchen Dances
         ========================================================================
         One patch-cable synthesizer, plugged anew by hand between songs with its
-            level down. The silence at the right is meant; nothing is broken.
+            level down. The silence before a song, as long as the figure with
+            it, is meant; nothing is broken.
           1  Plain Morning. starts: viola, four bars
-          2  Two Kettles (27 s). starts: viola, four bars; mix 1 channel 2 level
+          2  Two Kettles (0:27). starts: viola, four bars; mix 1 channel 2 level
              to 5
-          3  Late Bus (1 min). starts: viola, four bars; mix 1 channel 1 level
+          3  Late Bus (1:00). starts: viola, four bars; mix 1 channel 1 level
              from 7 to 2
         """,
-        from("Engineer: Kitchen Dances", 9));
+        from("Engineer: Kitchen Dances", 10));
   }
 
   @Test
