@@ -53,7 +53,7 @@ public final class Sheets {
     Paper.Format upright = options.paper().upright();
     boolean fits =
         upright.innerWidth() >= LEAST_EMS * lettering.em(Face.PLAIN, capital)
-            && upright.innerHeight() >= PageScribe.LEAST_LINES * lettering.lineHeight(capital);
+            && upright.innerHeight() >= Layout.LEAST_LINES * lettering.lineHeight(capital);
     return fits
         ? Optional.empty()
         : Optional.of(

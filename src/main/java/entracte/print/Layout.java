@@ -1,0 +1,234 @@
+package entracte.print;
+
+import entracte.cue.CaseMap;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * Lays one sheet out on pages. Letters are never smaller than what can be read from the given
+ * distance; what does not fit goes on further pages. Where a sheet leaves room, its letters grow
+ * until they fill the pages that it needs anyway.
+ */
+final class Layout {
+  /** Below this a page holds pictures and words in crumbs. */
+  static final double LEAST_LINES = 10;
+
+  /** The foot of a page with the air above it, in lines. */
+  private static final double FOOT = 1.5;
+
+  private static final double STEP = 0.1;
+  private static final double MOST = 1.5;
+
+  /** The running order lies on the floor. */
+  private static final double MOST_FOR_ORDER = 2.5;
+
+  /** Lists of songs: a page that is not there need not be turned. */
+  private static final Set<Part> LISTS = EnumSet.of(Part.ORDER, Part.ENGINEER);
+
+  private final Lettering lettering;
+  private final Paper paper;
+  private final double capital;
+  private final Sheet sheet;
+  private final List<Page> pages = new ArrayList<>();
+
+  /**
+   * What stands on a sheet.
+   *
+   * @param steps how many of the pieces come up to and with the last step
+   */
+  record Sheet(Part part, String title, List<Function<Setter, Slab>> pieces, int steps) {
+    Sheet {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /**
+   * Pages in letters of one size.
+   *
+   * @param withSteps how many of them there are up to the last step: hands turn no page that larger
+   *     letters alone would cost them
+   */
+  private record Dealt(List<List<Slab>> pages, int withSteps, double scale) {
+    int count() {
+      return pages.size();
+    }
+
+    boolean isWorseThan(Dealt other) {
+      return count() > other.count() || withSteps > other.withSteps();
+    }
+  }
+
+  /**
+   * @param capital the least height of a capital letter, in mm
+   */
+  Layout(Lettering lettering, Paper paper, double capital, Sheet sheet) {
+    this.lettering = lettering;
+    this.paper = paper;
+    this.capital = capital;
+    this.sheet = sheet;
+  }
+
+  /** The pages of a sheet without a picture. */
+  List<Page> plain() {
+    written(sheet.pieces());
+    return List.copyOf(pages);
+  }
+
+  /**
+   * The pages of a sheet and its picture: all on one page if it has room; else the steps first, and
+   * the picture on a page of its own, with the rest of the sheet below it if that saves a page.
+   */
+  List<Page> pictured(CaseMap map, List<Place> places) {
+    if (!onOnePage(map, places) && !restBelow(map, places)) {
+      if (!sheet.pieces().isEmpty()) {
+        written(sheet.pieces());
+      }
+      apart(map, places);
+    }
+    return List.copyOf(pages);
+  }
+
+  private void written(List<Function<Setter, Slab>> pieces) {
+    boolean list = LISTS.contains(sheet.part());
+    Dealt best = deal(pieces, 1, false);
+    boolean dense = list && deal(pieces, 1, true).count() < best.count();
+    best = dense ? deal(pieces, 1, true) : best;
+    double most = sheet.part() == Part.ORDER ? MOST_FOR_ORDER : MOST;
+    for (double larger = 1 + STEP; larger <= most; larger += STEP) {
+      Dealt grown = deal(pieces, larger, dense);
+      if (grown.isWorseThan(best)) {
+        break;
+      }
+      best = grown;
+    }
+    for (int i = 0; i < best.count(); i++) {
+      String head = i == 0 ? sheet.title() : sheet.title() + " (" + (i + 1) + ")";
+      add(paper.upright(), best.pages().get(i), best.scale(), dense ? "" : head);
+    }
+  }
+
+  private Dealt deal(List<Function<Setter, Slab>> pieces, double scale, boolean dense) {
+    Paper.Format format = paper.upright();
+    List<Slab> slabs = slabs(pieces, format, scale, dense);
+    double room = room(format, dense ? "" : sheet.title() + " (99)", scale);
+    int steps = Math.min(sheet.steps(), slabs.size());
+    int withSteps = Slab.pages(slabs.subList(0, steps), room).size();
+    return new Dealt(Slab.pages(slabs, room), withSteps, scale);
+  }
+
+  private List<Slab> slabs(
+      List<Function<Setter, Slab>> pieces, Paper.Format format, double scale, boolean dense) {
+    Setter setter = new Setter(lettering, scale * capital, format.innerWidth(), dense);
+    return pieces.stream().map(piece -> piece.apply(setter)).toList();
+  }
+
+  /** Puts the picture below the whole sheet, as large as both have room. */
+  private boolean onOnePage(CaseMap map, List<Place> places) {
+    MapPages maps = maps(map, paper.upright());
+    List<Slab> best = List.of();
+    double scale = 1;
+    for (double larger = 1; larger <= MOST; larger += STEP) {
+      List<Slab> picture = maps.whole(places, larger);
+      List<Slab> slabs = new ArrayList<>(slabs(sheet.pieces(), paper.upright(), larger, false));
+      slabs.addAll(picture);
+      if (picture.isEmpty() || height(slabs) > room(paper.upright(), sheet.title(), larger)) {
+        break;
+      }
+      best = slabs;
+      scale = larger;
+    }
+    if (!best.isEmpty()) {
+      add(paper.upright(), best, scale, sheet.title());
+    }
+    return !best.isEmpty();
+  }
+
+  /** Puts what is not needed while hands move below the picture, on a sheet on its side. */
+  private boolean restBelow(CaseMap map, List<Place> places) {
+    int first = onTheFirstPages();
+    Paper.Format lying = paper.lying();
+    if (first == 0 || first == sheet.pieces().size() || !canLie()) {
+      return false;
+    }
+    List<List<Slab>> picture = drawn(map, places, lying);
+    if (picture.size() > 1) {
+      return false;
+    }
+    List<Slab> slabs = new ArrayList<>(picture.get(0));
+    slabs.addAll(slabs(sheet.pieces().subList(first, sheet.pieces().size()), lying, 1, false));
+    if (height(slabs) > room(lying, pictureTitle(""), 1)) {
+      return false;
+    }
+    written(sheet.pieces().subList(0, first));
+    add(lying, slabs, 1, pictureTitle(""));
+    return true;
+  }
+
+  /** How many pieces have room on the pages that the steps need, with the steps. */
+  private int onTheFirstPages() {
+    int count = sheet.steps();
+    int pages = deal(sheet.pieces().subList(0, count), 1, false).count();
+    while (count < sheet.pieces().size()
+        && deal(sheet.pieces().subList(0, count + 1), 1, false).count() == pages) {
+      count++;
+    }
+    return count;
+  }
+
+  private void apart(CaseMap map, List<Place> places) {
+    List<List<Slab>> upright = drawn(map, places, paper.upright());
+    List<List<Slab>> lying = canLie() ? drawn(map, places, paper.lying()) : List.of();
+    boolean lies = !lying.isEmpty() && lying.size() <= upright.size();
+    List<List<Slab>> drawings = lies ? lying : upright;
+    for (int i = 0; i < drawings.size(); i++) {
+      String head = pictureTitle(i == 0 ? "" : " " + (i + 1));
+      add(lies ? paper.lying() : paper.upright(), drawings.get(i), 1, head);
+    }
+  }
+
+  private String pictureTitle(String number) {
+    return sheet.title() + " (places" + number + ")";
+  }
+
+  private List<List<Slab>> drawn(CaseMap map, List<Place> places, Paper.Format format) {
+    return maps(map, format).pages(places, room(format, pictureTitle(" 99"), 1));
+  }
+
+  private MapPages maps(CaseMap map, Paper.Format format) {
+    return new MapPages(lettering, map, capital, format.innerWidth());
+  }
+
+  /** Whether a sheet on its side is still high enough for a picture in letters of this size. */
+  private boolean canLie() {
+    return paper.lying().innerHeight() >= LEAST_LINES * lettering.lineHeight(capital);
+  }
+
+  private static double height(List<Slab> slabs) {
+    return slabs.stream().mapToDouble(Slab::height).sum();
+  }
+
+  /** What a page has between its title and its foot. */
+  private double room(Paper.Format format, String head, double scale) {
+    double foot = FOOT * lettering.lineHeight(capital);
+    return format.innerHeight() - title(format, head, scale).height() - foot;
+  }
+
+  private Slab title(Paper.Format format, String head, double scale) {
+    return head.isEmpty()
+        ? Slab.empty(0)
+        : new Setter(lettering, scale * capital, format.innerWidth()).title(head);
+  }
+
+  private void add(Paper.Format format, List<Slab> slabs, double scale, String head) {
+    List<Slab> all = new ArrayList<>(List.of(title(format, head, scale)));
+    all.addAll(slabs);
+    List<Mark> marks =
+        Slab.joined(all).marks().stream()
+            .map(mark -> mark.shifted(format.margin(), format.margin()))
+            .toList();
+    pages.add(new Page(format, sheet.part(), sheet.title(), pages.isEmpty(), marks));
+  }
+}
