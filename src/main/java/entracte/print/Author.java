@@ -61,7 +61,7 @@ final class Author {
       String number = Integer.toString(song.number());
       scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about));
     }
-    scribe.text("The time with a song is for the way to it. " + sheet.aboutTimes());
+    scribe.text("The time is for the way to the song.");
     if (!sheet.hasSetUp()) {
       scribe.labelled("Jumpers must have been set", sheet.jumpers());
     }
@@ -135,6 +135,7 @@ final class Author {
     scribe.section(Part.ENGINEER, "Engineer: " + sheet.set());
     scribe.text(SILENCE);
     sheet.slot().ifPresent(scribe::text);
+    scribe.text(sheet.aboutTimes());
     boolean encores = false;
     for (Cue cue : sheet.cues()) {
       SongSheet song = papers.song(cue);

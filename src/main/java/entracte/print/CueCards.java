@@ -29,7 +29,7 @@ final class CueCards {
     SongSheet song = papers.song(cue);
     scribe.section(Part.SET_UP, "Set-up for " + cue.number() + " " + cue.song());
     sheet.cautions().forEach(scribe::caution);
-    scribe.text(moves(cue) + ", about " + TimeText.of(cue.seconds()) + ".");
+    scribe.text(moves(cue) + ", about " + TimeText.of(cue.seconds()) + ". " + sheet.aboutTimes());
     if (!sheet.jumpers().isEmpty()) {
       scribe.heading("Jumpers, power off and unplugged");
       sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));

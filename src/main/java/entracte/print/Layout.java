@@ -153,18 +153,25 @@ final class Layout {
     if (first == 0 || first == sheet.pieces().size() || !canLie()) {
       return false;
     }
-    List<List<Slab>> picture = drawn(map, places, lying);
-    if (picture.size() > 1) {
-      return false;
+    List<Function<Setter, Slab>> rest = sheet.pieces().subList(first, sheet.pieces().size());
+    MapPages maps = maps(map, lying);
+    List<Slab> best = List.of();
+    double scale = 1;
+    for (double larger = 1; larger <= MOST; larger += STEP) {
+      double room = room(lying, pictureTitle(""), larger);
+      List<Slab> slabs = new ArrayList<>(maps.single(places, larger, room));
+      slabs.addAll(slabs(rest, lying, larger, false));
+      if (height(slabs) > room || larger > 1 && maps.whole(places, larger).isEmpty()) {
+        break;
+      }
+      best = slabs;
+      scale = larger;
     }
-    List<Slab> slabs = new ArrayList<>(picture.get(0));
-    slabs.addAll(slabs(sheet.pieces().subList(first, sheet.pieces().size()), lying, 1, false));
-    if (height(slabs) > room(lying, pictureTitle(""), 1)) {
-      return false;
+    if (!best.isEmpty()) {
+      written(sheet.pieces().subList(0, first));
+      add(lying, best, scale, pictureTitle(""));
     }
-    written(sheet.pieces().subList(0, first));
-    add(lying, slabs, 1, pictureTitle(""));
-    return true;
+    return !best.isEmpty();
   }
 
   /** How many pieces have room on the pages that the steps need, with the steps. */

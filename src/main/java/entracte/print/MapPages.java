@@ -34,6 +34,11 @@ final class MapPages {
     return drawing.isWhole() ? slabs(drawing, places, scale, Double.MAX_VALUE) : List.of();
   }
 
+  /** One drawing of all steps, without untouched rows if all are higher than {@code height}. */
+  List<Slab> single(List<Place> places, double scale, double height) {
+    return slabs(drawing(places, scale), places, scale, height);
+  }
+
   /** The slabs of each page, no page higher than {@code height}; grown while there is room. */
   List<List<Slab>> pages(List<Place> places, double height) {
     List<List<Slab>> pages = pages(places, height, 1);
