@@ -10,17 +10,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * What comes in from outside while a command runs: what is typed, and the time.
+ * What comes in from outside while a command runs: what is typed, the time, and what is saved.
  *
  * @param lines whatever is typed; a pedal that acts as a keyboard types, too
  * @param clock the time
  * @param terminal whether it is typed in a terminal, whose keys can be had one by one
+ * @param saves what an editor saves
  */
-record Hearing(BufferedReader lines, Clock clock, boolean terminal) {
-  /** Standard input and the machine's clock. */
+record Hearing(BufferedReader lines, Clock clock, boolean terminal, Saves saves) {
+  /** Standard input, the machine's clock and its files. */
   static Hearing real() {
     Reader in = new InputStreamReader(System.in, StandardCharsets.UTF_8);
-    return new Hearing(new BufferedReader(in), Clock.real(), System.console() != null);
+    return new Hearing(
+        new BufferedReader(in), Clock.real(), System.console() != null, Saves.real());
   }
 
   /** A conversation; by keys and foot where there is a terminal, else by lines. */

@@ -1,6 +1,7 @@
 package entracte.cli;
 
 import entracte.cue.CueSheet;
+import entracte.plan.Plan;
 import entracte.plan.Result;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -20,11 +21,13 @@ import picocli.CommandLine.Option;
       "",
       "Examples:",
       "  java -jar target/entracte.jar plan sets/kitchen-table",
-      "  java -jar target/entracte.jar plan sets/orchard-barn --seconds 5 --why"
+      "  java -jar target/entracte.jar plan sets/orchard-barn --seconds 5 --why",
+      "  java -jar target/entracte.jar plan sets/kitchen-table --watch"
     })
 final class PlanCommand implements Callable<Integer> {
   private final Streams streams;
   private final Planning planning;
+  private final Hearing hearing;
 
   @Mixin private SetArgument set;
   @Mixin private SearchOptions search;
@@ -35,16 +38,32 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--why", description = "Say of every move what it is good for.")
   private boolean why;
 
-  PlanCommand(Streams streams, Planning planning) {
+  @Option(
+      names = "--watch",
+      description =
+          "Plan again whenever a file of the set is saved, until Ctrl-C. While a file has"
+              + " mistakes, they are told and the last plan stands.")
+  private boolean watch;
+
+  PlanCommand(Streams streams, Planning planning, Hearing hearing) {
     this.streams = streams;
     this.planning = planning;
+    this.hearing = hearing;
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws InterruptedException {
     if (json && why) {
       streams.complain("entracte: --why has no effect with --json, which always gives the reasons");
     }
+    if (watch) {
+      return new Watch(streams, hearing.saves()).plan(set.path(), search.from(), this::plan);
+    }
+    plan();
+    return ExitCode.DONE;
+  }
+
+  private Plan plan() {
     Result.Planned planned = new Search(streams, planning).plan(set, search);
     CueSheet sheet = Player.words(planned.plan(), set.path());
     if (json) {
@@ -54,6 +73,6 @@ final class PlanCommand implements Callable<Integer> {
     } else {
       PlanText.full(planned, sheet, search.seconds(), why).forEach(streams::line);
     }
-    return ExitCode.DONE;
+    return planned.plan();
   }
 }

@@ -56,7 +56,7 @@ final class Program {
             .addSubcommand(new CheckCommand(streams))
             .addSubcommand(new PortsCommand(streams))
             .addSubcommand(new StageCommand(streams, planning))
-            .addSubcommand(new PlanCommand(streams, planning))
+            .addSubcommand(new PlanCommand(streams, planning, hearing))
             .addSubcommand(new OrderCommand(streams, planning))
             .addSubcommand(new WhatIfCommand(streams, planning))
             .addSubcommand(new SheetCommand(streams, planning))
@@ -76,10 +76,7 @@ final class Program {
   }
 
   private int tell(Stop stop) {
-    complain(stop.exitCode(), stop.getMessage());
-    if (!stop.advice().isEmpty()) {
-      streams.complain("  " + stop.advice());
-    }
+    stop.tell(streams);
     return stop.exitCode();
   }
 

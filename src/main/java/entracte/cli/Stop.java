@@ -59,4 +59,12 @@ final class Stop extends RuntimeException {
   String advice() {
     return advice;
   }
+
+  /** Says what stopped the command. */
+  void tell(Streams streams) {
+    streams.complain("entracte: " + getMessage());
+    if (!advice.isEmpty()) {
+      streams.complain("  " + advice);
+    }
+  }
 }

@@ -4,6 +4,7 @@ import entracte.finding.Finding;
 import entracte.finding.Places;
 import entracte.finding.Severity;
 import entracte.setlist.SetList;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,10 +16,13 @@ import java.util.Optional;
  * @param places where each piece of the set list was written. Besides the records of the model
  *     itself, these strings have a place of their own: the kinds that a role accepts, and the owner
  *     and the value of a setting
+ * @param files every file that was asked for, also those that are not there
  */
-public record ReadSet(Optional<SetList> setList, Places places, List<Finding> findings) {
+public record ReadSet(
+    Optional<SetList> setList, Places places, List<Finding> findings, List<Path> files) {
   public ReadSet {
     findings = List.copyOf(findings);
+    files = List.copyOf(files);
   }
 
   public boolean hasErrors() {

@@ -44,7 +44,7 @@ public final class SetReader {
   public static ReadSet read(Path fileOrFolder) {
     SetReader reader = new SetReader(fileOf(fileOrFolder));
     Optional<SetList> set = reader.read();
-    return new ReadSet(set, reader.notes.places(), reader.notes.findings());
+    return new ReadSet(set, reader.notes.places(), reader.notes.findings(), reader.files.asked());
   }
 
   /** The set's file. */

@@ -4,8 +4,11 @@ import entracte.finding.Place;
 import entracte.read.Tree.Leaf;
 import entracte.read.Tree.Table;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds the files that a file names, and reads each as the table that it ought to be. */
 final class SourceFiles {
@@ -14,6 +17,7 @@ final class SourceFiles {
 
   private final FileLoader loader;
   private final Notebook notes;
+  private final Set<Path> asked = new LinkedHashSet<>();
 
   SourceFiles(Notebook notes) {
     this.loader = new FileLoader(notes);
@@ -35,15 +39,22 @@ final class SourceFiles {
     return Optional.empty();
   }
 
-  /** Whether there is such a file; if not, that is noted at {@code asked}. */
-  boolean isThere(FileName file, Place asked) {
-    return loader.isThere(file, asked);
+  /** Whether there is such a file; if not, that is noted at {@code place}. */
+  boolean isThere(FileName file, Place place) {
+    asked.add(file.path());
+    return loader.isThere(file, place);
+  }
+
+  /** Every file that was asked for so far, in that order. */
+  List<Path> asked() {
+    return List.copyOf(asked);
   }
 
   /** The names and values of a file of the given sort. */
-  Optional<Table> table(FileName file, Place asked, String sort) {
+  Optional<Table> table(FileName file, Place place, String sort) {
+    asked.add(file.path());
     Optional<Tree> tree =
-        loader.load(file, asked).flatMap(text -> TreeMaker.read(text, beginning(sort), notes));
+        loader.load(file, place).flatMap(text -> TreeMaker.read(text, beginning(sort), notes));
     if (tree.isEmpty()) {
       return Optional.empty();
     }
@@ -59,7 +70,7 @@ final class SourceFiles {
     other.ifPresent(
         found ->
             notes.error(
-                asked,
+                place,
                 Names.quoteFile(file.shown()) + " is a " + found + ", not a " + sort,
                 "Name a file that begins with a line " + sort + ": NAME."));
     return other.isPresent() ? Optional.empty() : table;

@@ -15,6 +15,7 @@ final class Typist {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private final Planning planning;
   private String lines = "";
+  private Saves saves = (files, before) -> false;
 
   Typist() {
     this(Planner::plan);
@@ -37,6 +38,12 @@ final class Typist {
     return this;
   }
 
+  /** Who edits the files while a command waits for that. */
+  Typist saving(Saves newSaves) {
+    saves = newSaves;
+    return this;
+  }
+
   /** Every look at the clock finds it one second on. */
   private Hearing hearing() {
     AtomicLong seconds = new AtomicLong();
@@ -46,7 +53,8 @@ final class Typist {
         new Clock(
             () -> begin.plusSeconds(seconds.incrementAndGet()),
             () -> 1_000_000_000L * seconds.incrementAndGet()),
-        false);
+        false,
+        saves);
   }
 
   String out() {
