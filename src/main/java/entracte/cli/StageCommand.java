@@ -97,6 +97,7 @@ final class StageCommand implements Callable<Integer> {
     InstantSource clock = InstantSource.system();
     StageJournal.Opened journal = StageJournal.open(set.path(), show, anew);
     StageRun run = new StageRun(show, rig, journal.night(), journal.file(), clock);
+    run.note(journal.note());
     StagePlanner planner = new StagePlanner(playable, planning, pace(rig), clock, run::event);
     String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
     try (Wiring wiring = new Wiring(ShowMaker.outlets(rig), pedal, run)) {
@@ -113,9 +114,6 @@ final class StageCommand implements Callable<Integer> {
       loop(run);
     }
     journal.file().close();
-    if (!journal.note().isEmpty()) {
-      streams.complain("entracte: " + journal.note());
-    }
     return ExitCode.DONE;
   }
 

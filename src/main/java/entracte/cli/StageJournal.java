@@ -1,24 +1,37 @@
 package entracte.cli;
 
 import entracte.journal.JournalFile;
+import entracte.journal.JournalRead;
 import entracte.stage.Event;
 import entracte.stage.Night;
 import entracte.stage.Phase;
 import entracte.stage.Show;
 import entracte.stage.Stage;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 
 /**
  * The journal that lies beside a set. A night that is not over is taken up again; one that is over,
- * or that belongs to another list of songs, is put aside under a name of its own.
+ * that belongs to another list of songs, or that is spoilt, is put aside under a name of its own,
+ * and so is a file that is no journal. Where no journal can be kept the show is played without.
  */
 final class StageJournal {
   private static final String NAME = "stage.journal";
 
-  private StageJournal() {}
+  private final Path file;
+  private final Show show;
+  private final boolean anew;
+
+  private StageJournal(Path file, Show show, boolean anew) {
+    this.file = file;
+    this.show = show;
+    this.anew = anew;
+  }
 
   /**
    * @param night as it was left, or a fresh one
@@ -28,22 +41,7 @@ final class StageJournal {
   record Opened(JournalFile file, Night night, boolean resumed, String note) {}
 
   static Opened open(Path set, Show show, boolean anew) throws IOException {
-    Path file = beside(set);
-    JournalFile.Read read = JournalFile.read(file);
-    List<Event> events = read.events();
-    if (events.isEmpty()) {
-      return new Opened(JournalFile.open(file, read.goodLength()), Night.fresh(), false, "");
-    }
-    boolean same =
-        events.get(0) instanceof Event.Begun begun
-            && begun.fingerprint().equals(show.fingerprint());
-    Night night = same ? replay(show, events) : Night.fresh();
-    if (anew || !same || night.phase() == Phase.END) {
-      Files.move(file, aside(file));
-      String note = same ? "" : "The set has changed since the last night; a new one begins.";
-      return new Opened(JournalFile.open(file, 0), Night.fresh(), false, note);
-    }
-    return new Opened(JournalFile.open(file, read.goodLength()), night, true, read.note());
+    return new StageJournal(beside(set), show, anew).open();
   }
 
   static Path beside(Path set) {
@@ -51,7 +49,56 @@ final class StageJournal {
     return folder.resolve(NAME);
   }
 
-  private static Night replay(Show show, List<Event> events) {
+  private Opened open() throws IOException {
+    try {
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        return taken(JournalFile.without(NAME + " is no ordinary file", JournalRead.nothing()));
+      }
+      return taken(JournalFile.open(file));
+    } catch (JournalFile.InUse elsewhere) {
+      throw Stop.trouble(
+          "another stage is playing this set",
+          "Go to its window, or leave it there with Ctrl-C first.");
+    } catch (FileSystemException unwritable) {
+      return taken(JournalFile.without(reason(unwritable), readable()));
+    }
+  }
+
+  private static String reason(FileSystemException problem) {
+    return problem instanceof AccessDeniedException
+        ? NAME + " may not be written in this folder"
+        : String.valueOf(problem.getReason());
+  }
+
+  private JournalRead readable() throws IOException {
+    return Files.isReadable(file) ? JournalFile.read(file) : JournalRead.nothing();
+  }
+
+  private Opened taken(JournalFile journal) throws IOException {
+    JournalRead found = journal.found();
+    if (found.damage() == JournalRead.Damage.ALIEN) {
+      return aside(journal, NAME + " was no journal of a night.");
+    }
+    if (found.events().isEmpty() && found.damage() == JournalRead.Damage.SPOILT) {
+      return aside(journal, "The journal is spoilt from its beginning.");
+    }
+    if (found.events().isEmpty()) {
+      return new Opened(journal, Night.fresh(), false, "");
+    }
+    boolean same = belongs(found.events());
+    Night night = same ? replay(found.events()) : Night.fresh();
+    if (anew || !same || night.phase() == Phase.END) {
+      return aside(journal, same ? "" : "The set has changed since the last night.");
+    }
+    return new Opened(journal, night, true, damage(found));
+  }
+
+  private boolean belongs(List<Event> events) {
+    return events.get(0) instanceof Event.Begun begun
+        && begun.fingerprint().equals(show.fingerprint());
+  }
+
+  private Night replay(List<Event> events) {
     Night night = Night.fresh();
     for (Event event : events) {
       night = Stage.after(show, night, event).night();
@@ -59,11 +106,45 @@ final class StageJournal {
     return night;
   }
 
-  /** The first free name: nothing is overwritten. */
-  private static Path aside(Path file) {
+  private String damage(JournalRead found) throws IOException {
+    return switch (found.damage()) {
+      case NONE, ALIEN -> "";
+      case TORN ->
+          "The journal's last line was torn and dropped ("
+              + found.dropped()
+              + " bytes). Look"
+              + " whether the last press counts.";
+      case SPOILT -> {
+        Path copy = free();
+        Files.copy(file, copy);
+        yield "The journal is spoilt in the middle; the night stands where it was whole. The file"
+            + " is kept as "
+            + copy.getFileName()
+            + ".";
+      }
+    };
+  }
+
+  /** Puts the old file aside and begins a new one; if it has to stay, nothing is kept. */
+  private Opened aside(JournalFile old, String why) throws IOException {
+    Path free = free();
+    try {
+      Files.move(file, free);
+    } catch (FileSystemException stays) {
+      old.close();
+      JournalFile none = JournalFile.without(reason(stays), JournalRead.nothing());
+      return new Opened(none, Night.fresh(), false, why);
+    }
+    old.close();
+    String note = why.isEmpty() ? "" : why + " It is kept as " + free.getFileName() + ".";
+    return new Opened(JournalFile.open(file), Night.fresh(), false, note);
+  }
+
+  /** The first free name: nothing is overwritten, not even a link that leads nowhere. */
+  private Path free() {
     for (int number = 1; ; number++) {
       Path free = file.resolveSibling("stage-" + number + ".journal");
-      if (Files.notExists(free)) {
+      if (Files.notExists(free, LinkOption.NOFOLLOW_LINKS)) {
         return free;
       }
     }

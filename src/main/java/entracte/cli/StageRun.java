@@ -44,6 +44,11 @@ final class StageRun implements Wiring.Listener {
   /** So often is looked whether a foot has stayed down, and the clock on the screen moves on. */
   private static final long BEAT_MILLIS = 100;
 
+  /** What troubles are told under: the journal, and what was found when it was opened. */
+  private static final String JOURNAL = "journal";
+
+  private static final String FOUND = "found";
+
   private final Show show;
   private final InstantSource clock;
   private final JournalFile journal;
@@ -54,7 +59,7 @@ final class StageRun implements Wiring.Listener {
   private final Map<String, Boolean> ports = new LinkedHashMap<>();
   private Consumer<Effect> world = effect -> {};
   private Night night;
-  private String trouble = "";
+  private final Troubles troubles = new Troubles();
   private boolean leaves;
 
   private record Foot(Optional<FootLogic> logic) {
@@ -80,6 +85,11 @@ final class StageRun implements Wiring.Listener {
   /** Who does what the stage asks for. */
   void world(Consumer<Effect> does) {
     world = does;
+  }
+
+  /** Something that the player should know from the start; a press acknowledges it. */
+  void note(String text) {
+    troubles.tell(FOUND, text);
   }
 
   Night night() {
@@ -130,7 +140,7 @@ final class StageRun implements Wiring.Listener {
 
   Frame frame(int width, int height) {
     LocalTime time = LocalTime.ofInstant(clock.instant(), ZoneId.systemDefault());
-    Around around = new Around(now(), CLOCK.format(time), ports, trouble);
+    Around around = new Around(now(), CLOCK.format(time), ports, troubles.say());
     return Screen.draw(show, night, around, width, height);
   }
 
@@ -164,26 +174,31 @@ final class StageRun implements Wiring.Listener {
   }
 
   private void say(Input input, long at) {
+    troubles.clear(FOUND);
     take(new Event.Pressed(at, input));
   }
 
   private void port(String port, boolean alive) {
     Boolean before = ports.put(port, alive);
     if (!alive) {
-      trouble = port + " is not there.";
+      troubles.tell(port, port + " is not there.");
     } else if (before != null && !before) {
-      trouble = port + " is back. It was sent nothing; F2 sends everything again.";
-    } else if (trouble.startsWith(port + " ")) {
-      trouble = "";
+      troubles.tell(port, port + " is back. It was sent nothing; F2 sends everything again.");
+    } else {
+      troubles.clear(port);
     }
   }
 
   private void report(Sent sent, long at) {
-    if (!sent.left()) {
-      trouble = sent.dispatch().gear() + " was not reached: " + sent.trouble();
+    String gear = sent.dispatch().gear();
+    if (sent.left()) {
+      troubles.clear(gear);
+      troubles.clear(sent.dispatch().outlet().name());
+    } else {
+      troubles.tell(gear, gear + " was not reached: " + sent.trouble());
     }
     String text =
-        sent.dispatch().gear()
+        gear
             + (sent.left() ? " was sent " : " was not sent ")
             + sent.dispatch().hex()
             + (sent.left() ? " in " + sent.millis() + " ms" : ": " + sent.trouble());
@@ -210,8 +225,9 @@ final class StageRun implements Wiring.Listener {
   private void keep(Writing writing) {
     try {
       writing.run();
+      troubles.clear(JOURNAL);
     } catch (IOException full) {
-      trouble = "The journal cannot be written: " + full.getMessage();
+      troubles.tell(JOURNAL, "This night is not kept on the disk: " + full.getMessage());
     }
   }
 }

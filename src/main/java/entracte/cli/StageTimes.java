@@ -2,6 +2,7 @@ package entracte.cli;
 
 import entracte.cue.Step;
 import entracte.journal.JournalFile;
+import entracte.journal.JournalRead;
 import entracte.rehearsal.Nights;
 import entracte.stage.Event;
 import entracte.stage.Move;
@@ -51,7 +52,7 @@ final class StageTimes {
   }
 
   private void read(Path file) throws IOException {
-    JournalFile.Read read = JournalFile.read(file);
+    JournalRead read = JournalFile.read(file);
     List<Event> events = read.events();
     if (events.isEmpty()) {
       return;

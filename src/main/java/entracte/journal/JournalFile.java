@@ -4,14 +4,12 @@ import entracte.stage.Event;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.zip.CRC32;
 
 /**
  * The journal of one night: lines that are only ever added, each flushed to the disk. Where the
@@ -19,78 +17,82 @@ import java.util.zip.CRC32;
  * line.
  */
 public final class JournalFile implements AutoCloseable {
-  /** A checksum of 8 digits and a blank before every line. */
-  private static final int HEAD = 9;
-
-  private final FileChannel channel;
+  private final Optional<FileChannel> channel;
+  private final String whyNot;
+  private final JournalRead found;
   private final StringBuilder unwritten = new StringBuilder();
   private long goodLength;
 
-  private JournalFile(FileChannel channel, long goodLength) {
+  private JournalFile(Optional<FileChannel> channel, String whyNot, JournalRead found) {
     this.channel = channel;
-    this.goodLength = goodLength;
+    this.whyNot = whyNot;
+    this.found = found;
+    this.goodLength = found.goodLength();
+  }
+
+  /** Another stage has the journal open. */
+  public static final class InUse extends IOException {
+    private static final long serialVersionUID = 1;
+
+    InUse(Path file) {
+      super("another stage is open on " + file);
+    }
+  }
+
+  /** Reads a journal to learn from it; one that is not there has no events. */
+  public static JournalRead read(Path file) throws IOException {
+    return Files.isRegularFile(file)
+        ? JournalRead.of(Files.readAllBytes(file))
+        : JournalRead.nothing();
   }
 
   /**
-   * What a journal tells.
+   * Takes a journal for itself, to add to it after the lines that are whole. It is read through the
+   * channel that holds the lock: on Unix, closing any other one would give the lock away.
    *
-   * @param events in their order
-   * @param note what was wrong with the file, as a sentence; empty if nothing
-   * @param goodLength how many bytes of it are whole lines
+   * @throws InUse if another stage has it
    */
-  public record Read(List<Event> events, String note, long goodLength) {
-    public Read {
-      events = List.copyOf(events);
-    }
-  }
-
-  /** Reads a journal; one that is not there has no events. */
-  public static Read read(Path file) throws IOException {
-    if (!Files.exists(file)) {
-      return new Read(List.of(), "", 0);
-    }
-    byte[] bytes = Files.readAllBytes(file);
-    List<Event> events = new ArrayList<>();
-    int from = 0;
-    for (int i = 0; i < bytes.length; i++) {
-      if (bytes[i] == '\n') {
-        Optional<String> line = checked(new String(bytes, from, i - from, StandardCharsets.UTF_8));
-        if (line.isEmpty()) {
-          break;
-        }
-        EventText.read(line.get()).ifPresent(events::add);
-        from = i + 1;
-      }
-    }
-    String note =
-        from == bytes.length
-            ? ""
-            : "The journal's end was torn; " + (bytes.length - from) + " bytes were dropped.";
-    return new Read(events, note, from);
-  }
-
-  private static Optional<String> checked(String line) {
-    if (line.length() < HEAD || !line.startsWith(checksum(line.substring(HEAD)) + " ")) {
-      return Optional.empty();
-    }
-    return Optional.of(line.substring(HEAD));
-  }
-
-  private static String checksum(String text) {
-    CRC32 crc = new CRC32();
-    crc.update(text.getBytes(StandardCharsets.UTF_8));
-    return String.format("%08x", crc.getValue());
-  }
-
-  /** Opens a journal to add to it, after the lines that are whole. */
-  public static JournalFile open(Path file, long goodLength) throws IOException {
+  public static JournalFile open(Path file) throws IOException {
     FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-    if (channel.tryLock() == null) {
+        FileChannel.open(
+            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    try {
+      if (channel.tryLock() == null) {
+        throw new InUse(file);
+      }
+      ByteBuffer bytes = ByteBuffer.allocate((int) channel.size());
+      while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
+        // Read on until all is there.
+      }
+      flushFolder(file);
+      return new JournalFile(Optional.of(channel), "", JournalRead.of(bytes.array()));
+    } catch (OverlappingFileLockException here) {
       channel.close();
-      throw new IOException("another stage is open on " + file);
+      throw new InUse(file);
+    } catch (IOException problem) {
+      channel.close();
+      throw problem;
     }
-    return new JournalFile(channel, goodLength);
+  }
+
+  /** A journal that keeps nothing, because {@code reason}; every line added says so. */
+  public static JournalFile without(String reason, JournalRead found) {
+    return new JournalFile(Optional.empty(), reason, found);
+  }
+
+  /** A new file outlives a power cut only if its folder has been flushed too. */
+  private static void flushFolder(Path file) {
+    try (FileChannel folder =
+        FileChannel.open(file.toAbsolutePath().getParent(), StandardOpenOption.READ)) {
+      folder.force(true);
+    } catch (IOException notHere) {
+      // Not every system flushes folders; the file's own lines are flushed all the same.
+    }
+  }
+
+  /** What stood in it when it was opened. */
+  public JournalRead found() {
+    return found;
   }
 
   /** Adds an event and flushes it to the disk; it is kept for later if that fails. */
@@ -104,21 +106,24 @@ public final class JournalFile implements AutoCloseable {
   }
 
   private void append(String line) throws IOException {
-    unwritten.append(checksum(line)).append(' ').append(line).append('\n');
+    FileChannel open = channel.orElseThrow(() -> new IOException(whyNot));
+    unwritten.append(JournalRead.checksum(line)).append(' ').append(line).append('\n');
     byte[] bytes = unwritten.toString().getBytes(StandardCharsets.UTF_8);
     ByteBuffer buffer = ByteBuffer.wrap(bytes);
-    channel.truncate(goodLength); // drops half a line that an earlier failure left
-    channel.position(goodLength);
+    open.truncate(goodLength); // drops half a line that an earlier failure left
+    open.position(goodLength);
     while (buffer.hasRemaining()) {
-      channel.write(buffer);
+      open.write(buffer);
     }
-    channel.force(false);
+    open.force(false);
     goodLength += bytes.length;
     unwritten.setLength(0);
   }
 
   @Override
   public void close() throws IOException {
-    channel.close();
+    if (channel.isPresent()) {
+      channel.get().close();
+    }
   }
 }

@@ -1,13 +1,14 @@
 package entracte.stage;
 
 import entracte.cue.TimeText;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * Draws the night. The first row says where we are, the last three what the player must know at any
- * moment: a notice, what the next press will do, and whether pedal and ports are alive.
+ * Draws the night. The first row says where we are, the last rows what the player must know at any
+ * moment: notices, what the next press will do, and whether pedal and ports are alive.
  */
 public final class Screen {
   /** Smaller than this nothing can be shown that helps. */
@@ -15,7 +16,11 @@ public final class Screen {
 
   public static final int LEAST_HEIGHT = 12;
 
-  private static final int FOOT_ROWS = 3;
+  private static final int FOOT_ROWS = 2;
+
+  /** From so many rows on there is room for longer notices. */
+  private static final int TALL = 20;
+
   private static final int MILLIS = 1000;
 
   private final Show show;
@@ -48,13 +53,15 @@ public final class Screen {
 
   private Frame draw() {
     head();
-    Area body = new Area(canvas, 2, canvas.height() - FOOT_ROWS);
+    List<String> notices = notices();
+    int foot = FOOT_ROWS + Math.max(1, notices.size());
+    Area body = new Area(canvas, 2, canvas.height() - foot);
     if (now.menu().isPresent()) {
       MenuView.draw(body, show, night, now.menu().get(), around.nowMillis());
     } else {
       body(body);
     }
-    foot();
+    foot(notices);
     return canvas.frame();
   }
 
@@ -112,12 +119,24 @@ public final class Screen {
     return left + around.clock();
   }
 
-  private void foot() {
+  private void foot(List<String> notices) {
     int last = canvas.height() - 1;
-    String notice = now.notice().isEmpty() ? around.trouble() : now.notice();
-    canvas.put(0, last - 2, Cells.cut(notice, canvas.width()), Style.WARN);
+    for (int line = 0; line < notices.size(); line++) {
+      canvas.put(0, last - 1 - notices.size() + line, notices.get(line), Style.WARN);
+    }
     canvas.bar(last - 1, Cells.cut(NextPress.says(show, night), canvas.width()), Style.STRONG);
     ports(last);
+  }
+
+  /** What the last press did, and what is wrong around; as much of it as a small screen takes. */
+  private List<String> notices() {
+    List<String> lines = new ArrayList<>(Canvas.wrap(now.notice(), canvas.width()));
+    lines.addAll(Canvas.wrap(around.trouble(), canvas.width()));
+    int most = canvas.height() < TALL ? 2 : 4;
+    if (lines.size() > most) {
+      lines.set(most - 1, Cells.cut(lines.get(most - 1) + " " + lines.get(most), canvas.width()));
+    }
+    return lines.subList(0, Math.min(most, lines.size()));
   }
 
   private void ports(int row) {

@@ -17,6 +17,9 @@ public final class StageScreen implements AutoCloseable {
   private final Consumer<Key> told;
   private TerminalSize size;
 
+  /** Terminals shuffle what they show when their size changes; what is there is not known then. */
+  private boolean stale = true;
+
   private StageScreen(Terminal terminal, Palette palette, Consumer<Key> told) throws IOException {
     this.screen = new TerminalScreen(terminal);
     this.palette = palette;
@@ -53,10 +56,11 @@ public final class StageScreen implements AutoCloseable {
     TerminalSize changed = screen.doResizeIfNecessary();
     if (changed != null) {
       size = changed;
+      stale = true;
     }
   }
 
-  /** Paints what has changed. */
+  /** Paints what has changed, and everything in a window of a new size. */
   public void show(Frame frame) throws IOException {
     for (int y = 0; y < Math.min(frame.height(), height()); y++) {
       for (int x = 0; x < Math.min(frame.width(), width()); x++) {
@@ -66,7 +70,8 @@ public final class StageScreen implements AutoCloseable {
         }
       }
     }
-    screen.refresh(Screen.RefreshType.DELTA);
+    screen.refresh(stale ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
+    stale = false;
   }
 
   private TextCharacter cell(int glyph, Frame frame, int x, int y) {

@@ -140,7 +140,7 @@ class RehearseTest {
     List<Way> ways = new ArrayList<>();
     CueSheet.of(plan, Pace.estimated()).cues().forEach(cue -> ways.add(Way.of(ways.size(), cue)));
     List<Integer> order = List.of(0, 1, 2);
-    try (JournalFile journal = JournalFile.open(file, 0)) {
+    try (JournalFile journal = JournalFile.open(file)) {
       journal.add(new Event.Begun(0, show.fingerprint(), order, TrueRig.bare()));
       journal.add(new Event.Planned(0, 1, order, ways, ""));
       int presses = ways.get(0).moves().size() + 2 + STEPS + 1;

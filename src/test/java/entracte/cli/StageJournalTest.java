@@ -1,7 +1,9 @@
 package entracte.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.journal.JournalFile;
@@ -10,8 +12,10 @@ import entracte.stage.Input;
 import entracte.stage.Night;
 import entracte.stage.SmallShow;
 import entracte.stage.Stage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -82,6 +86,103 @@ final class StageJournalTest {
     StageJournal.Opened again = open(new SmallShow(), true);
     again.file().close();
     assertFalse(again.resumed());
+  }
+
+  private Path journal() {
+    return folder.resolve("stage.journal");
+  }
+
+  @Test
+  void aTornLineIsToldOnTheScreenFromTheStart() throws Exception {
+    SmallShow small = new SmallShow().begin().next(7);
+    play(small);
+    Files.writeString(journal(), "0badc0de 12\tpres", StandardOpenOption.APPEND);
+    StageJournal.Opened again = open(small, false);
+    again.file().close();
+    assertEquals(small.night, again.night());
+    assertEquals(
+        "The journal's last line was torn and dropped (16 bytes). Look whether the last press"
+            + " counts.",
+        again.note());
+  }
+
+  @Test
+  void aFileOfSomebodyElseIsPutAsideWhole() throws Exception {
+    Files.writeString(journal(), "what we ate on tour");
+    StageJournal.Opened opened = open(new SmallShow(), false);
+    opened.file().close();
+    assertEquals(
+        "stage.journal was no journal of a night. It is kept as stage-1.journal.", opened.note());
+    assertEquals("what we ate on tour", Files.readString(folder.resolve("stage-1.journal")));
+  }
+
+  /** What stands behind the spoilt line cannot be believed, but somebody may mend it. */
+  @Test
+  void aSpoiltJournalIsCopiedBeforeItIsCutShort() throws Exception {
+    SmallShow small = new SmallShow().begin().next(7);
+    play(small);
+    byte[] bytes = Files.readAllBytes(journal());
+    bytes[bytes.length / 2] ^= 1;
+    Files.write(journal(), bytes);
+    StageJournal.Opened again = open(small, false);
+    again.file().add(new Event.Pressed(1, Input.NEXT));
+    again.file().close();
+    assertTrue(again.resumed());
+    assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("stage-1.journal")));
+  }
+
+  @Test
+  void oneSetIsPlayedByOneStage() throws Exception {
+    play(new SmallShow().begin().next(3));
+    StageJournal.Opened first = open(new SmallShow(), false);
+    for (boolean anew : new boolean[] {false, true}) {
+      Stop stop = assertThrows(Stop.class, () -> open(new SmallShow(), anew));
+      assertEquals("another stage is playing this set", stop.getMessage());
+    }
+    assertTrue(Files.notExists(folder.resolve("stage-1.journal")));
+    first.file().close();
+  }
+
+  /** The link goes aside; what it leads to is left alone. */
+  @Test
+  void aLinkToAnotherFileIsNotWrittenThrough() throws Exception {
+    Path other = Files.writeString(folder.resolve("diary.txt"), "dear diary");
+    Files.createSymbolicLink(journal(), other.getFileName());
+    StageJournal.Opened opened = open(new SmallShow(), false);
+    opened.file().add(new Event.Resumed(1));
+    opened.file().close();
+    assertEquals("dear diary", Files.readString(other));
+    assertTrue(Files.isSymbolicLink(folder.resolve("stage-1.journal")));
+    assertFalse(Files.isSymbolicLink(journal()));
+  }
+
+  @Test
+  void aLinkToAJournalIsFollowed() throws Exception {
+    SmallShow small = new SmallShow().begin().next(7);
+    play(small);
+    Path elsewhere = Files.createDirectory(folder.resolve("disk")).resolve("night");
+    Files.move(journal(), elsewhere);
+    Files.createSymbolicLink(journal(), elsewhere);
+    StageJournal.Opened again = open(small, false);
+    again.file().close();
+    assertEquals(small.night, again.night());
+  }
+
+  @Test
+  void aLinkThatLeadsNowhereIsNoFreeName() throws Exception {
+    Files.createSymbolicLink(folder.resolve("stage-1.journal"), Path.of("nowhere"));
+    Files.writeString(journal(), "what we ate on tour");
+    open(new SmallShow(), false).file().close();
+    assertEquals("what we ate on tour", Files.readString(folder.resolve("stage-2.journal")));
+  }
+
+  @Test
+  void whereNoJournalCanBeTheShowGoesOnWithout() throws Exception {
+    Files.createDirectory(journal());
+    StageJournal.Opened opened = open(new SmallShow(), false);
+    IOException told =
+        assertThrows(IOException.class, () -> opened.file().add(new Event.Resumed(1)));
+    assertEquals("stage.journal is no ordinary file", told.getMessage());
   }
 
   /**

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import entracte.journal.JournalRead.Damage;
 import entracte.stage.Event;
 import entracte.stage.Input;
 import entracte.stage.SmallShow;
@@ -14,6 +15,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is written comes back, and what was torn does not. */
@@ -33,7 +36,7 @@ final class JournalFileTest {
   }
 
   private void write(List<Event> events) throws IOException {
-    try (JournalFile journal = JournalFile.open(file(), 0)) {
+    try (JournalFile journal = JournalFile.open(file())) {
       for (Event event : events) {
         journal.add(event);
         journal.tell(event.atMillis(), "sent", "piano was sent C0 04");
@@ -44,9 +47,9 @@ final class JournalFileTest {
   @Test
   void everyEventComesBackAsItWas() throws IOException {
     write(night());
-    JournalFile.Read read = JournalFile.read(file());
+    JournalRead read = JournalFile.read(file());
     assertEquals(night(), read.events());
-    assertEquals("", read.note());
+    assertEquals(Damage.NONE, read.damage());
   }
 
   @Test
@@ -61,10 +64,11 @@ final class JournalFileTest {
     byte[] whole = Files.readAllBytes(file());
     for (int length = 0; length < whole.length; length += 7) {
       Files.write(file(), Arrays.copyOf(whole, length));
-      JournalFile.Read read = JournalFile.read(file());
+      JournalRead read = JournalFile.read(file());
       assertEquals(night().subList(0, read.events().size()), read.events());
       assertTrue(read.goodLength() <= length);
-      assertEquals(read.goodLength() == length, read.note().isEmpty());
+      assertEquals(length, read.goodLength() + read.dropped());
+      assertEquals(read.dropped() == 0 ? Damage.NONE : Damage.TORN, read.damage());
     }
   }
 
@@ -72,16 +76,17 @@ final class JournalFileTest {
   void writingCarriesOnBehindTheLastWholeLine() throws IOException {
     write(night());
     Files.writeString(file(), "0badc0de 12\tpres", StandardOpenOption.APPEND);
-    JournalFile.Read torn = JournalFile.read(file());
-    assertTrue(torn.note().startsWith("The journal's end was torn; 16 bytes"), torn.note());
+    JournalRead torn = JournalFile.read(file());
+    assertEquals(Damage.TORN, torn.damage());
+    assertEquals(16, torn.dropped());
     Event more = new Event.Pressed(77, Input.NEXT);
-    try (JournalFile journal = JournalFile.open(file(), torn.goodLength())) {
+    try (JournalFile journal = JournalFile.open(file())) {
       journal.add(more);
     }
-    JournalFile.Read read = JournalFile.read(file());
+    JournalRead read = JournalFile.read(file());
     assertEquals(night().size() + 1, read.events().size());
     assertEquals(more, read.events().get(read.events().size() - 1));
-    assertEquals("", read.note());
+    assertEquals(Damage.NONE, read.damage());
   }
 
   @Test
@@ -90,16 +95,46 @@ final class JournalFileTest {
     byte[] bytes = Files.readAllBytes(file());
     bytes[bytes.length / 2] ^= 1;
     Files.write(file(), bytes);
-    JournalFile.Read read = JournalFile.read(file());
+    JournalRead read = JournalFile.read(file());
     assertTrue(read.events().size() < night().size());
     assertEquals(night().subList(0, read.events().size()), read.events());
+    assertEquals(Damage.SPOILT, read.damage());
+  }
+
+  @Test
+  void whatNobodyWroteAsAJournalIsNone() throws IOException {
+    for (String text : List.of("my notes for tonight", "0badc0ffee", "\n", "0badc0de-x\nmore\n")) {
+      Files.writeString(file(), text);
+      assertEquals(Damage.ALIEN, JournalFile.read(file()).damage(), text);
+    }
+  }
+
+  /** Linux offers a device that is always full. */
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aFullDiskIsToldWithEveryLine() throws IOException {
+    try (JournalFile journal = JournalFile.open(Path.of("/dev/full"))) {
+      for (int line = 0; line < 3; line++) {
+        Event event = new Event.Resumed(line);
+        assertThrows(IOException.class, () -> journal.add(event));
+      }
+    }
+  }
+
+  @Test
+  void aJournalThatCannotBeKeptSaysWhyAndMakesNoFile() throws IOException {
+    try (JournalFile journal = JournalFile.without("no room", JournalRead.nothing())) {
+      IOException told = assertThrows(IOException.class, () -> journal.add(new Event.Resumed(1)));
+      assertEquals("no room", told.getMessage());
+    }
+    assertTrue(Files.notExists(file()));
   }
 
   @Test
   void oneNightIsPlayedByOneProgram() throws IOException {
-    try (JournalFile first = JournalFile.open(file(), 0)) {
+    try (JournalFile first = JournalFile.open(file())) {
       first.add(new Event.Resumed(1));
-      assertThrows(Exception.class, () -> JournalFile.open(file(), 0).close());
+      assertThrows(JournalFile.InUse.class, () -> JournalFile.open(file()).close());
     }
   }
 }

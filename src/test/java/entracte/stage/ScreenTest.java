@@ -104,6 +104,20 @@ final class ScreenTest {
   }
 
   @Test
+  void longNoticesTakeMoreRowsAndWhatHappensAroundIsSaidToo() {
+    small.next(4).press(Input.QUIET);
+    String gone = "piano was not reached: there is no port Stage Piano, so it was sent nothing";
+    Around around = new Around(small.now, "20:41", java.util.Map.of("Stage Piano", false), gone);
+    List<String> rows = Screen.draw(small.show, small.night, around, 80, 24).rows();
+    assertEquals("Quiet sent to all gear. The place is kept.", rows.get(20));
+    assertEquals(gone, rows.get(21));
+    rows = Screen.draw(small.show, small.night, around, 40, 12).rows();
+    assertEquals("Quiet sent to all gear. The place is", rows.get(8));
+    assertEquals("kept. piano was not reached: there is ..", rows.get(9));
+    assertTrue(rows.get(10).startsWith("next: "), rows.get(10));
+  }
+
+  @Test
   void aWindowThatIsTooSmallSaysSo() {
     assertEquals("needs 40x12", small.rows(39, 12).get(0));
     small.rows(1, 1);

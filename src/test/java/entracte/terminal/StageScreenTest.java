@@ -147,7 +147,10 @@ final class StageScreenTest {
   @Test
   void anotherSizeIsTaken() throws Exception {
     try (StageScreen screen = StageScreen.on(terminal, Palette.ONE, keys::add)) {
+      screen.show(frame(screen.width(), screen.height()));
       terminal.setTerminalSize(new TerminalSize(40, 12));
+      terminal.setCursorPosition(0, 1);
+      terminal.putString("what a terminal left when it broke lines");
       assertEquals(new Key.Resized(), keys.poll(10, TimeUnit.SECONDS));
       screen.measure();
       assertEquals(40, screen.width());
