@@ -1,10 +1,13 @@
 package entracte.rehearsal;
 
+import static entracte.check.PatchBuilder.patch;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.check.Checker;
 import entracte.check.PlayableSet;
+import entracte.check.RigBuilder;
+import entracte.check.SetBuilder;
 import entracte.plan.Aim;
 import entracte.plan.Options;
 import entracte.plan.Plan;
@@ -14,19 +17,21 @@ import entracte.plan.Tempo;
 import entracte.plan.Verifier;
 import entracte.read.ReadSet;
 import entracte.read.SetReader;
+import entracte.setlist.Song;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The demo sets planned for the fewest seconds of a player whose log shows slow plugs or slow
- * knobs, against the plan of the fewest moves. With three songs both are the same plan; the barn
- * set saves 1 s of 408 for a usual player, 9 s of 489 for slow plugs, 18 s of 423 for slow knobs.
+ * Planning for a player's own seconds against planning for the fewest moves. How much it saves on
+ * the demo sets hangs on how good both searches are; the page on rehearsing tells what was measured
+ * with {@link RehearsalFigures}. What must always hold is tested here.
  */
 class FastestTest {
   private static final int STEPS = 60;
@@ -46,37 +51,79 @@ class FastestTest {
     return Learned.from(set.setList().rig(), List.of(run));
   }
 
+  /**
+   * Two songs on two equal oscillators. Two knobs and a switch stand otherwise in the second song:
+   * three moves, or the cord of two plugs goes from the one oscillator to the other, which is two.
+   */
+  private static PlayableSet knobsOrPlugs() {
+    return SetBuilder.playable(
+        RigBuilder.commonKinds()
+            .row("osc 1: oscillator", "osc 2: oscillator", "out: output")
+            .build(),
+        voice("low", "-5", "0", "32"),
+        voice("high", "5", "10", "2"));
+  }
+
+  private static Song voice(String name, String tune, String width, String octave) {
+    return patch(name)
+        .role("voice", "oscillator")
+        .cord("voice.saw", "out.left")
+        .set("voice", "tune", tune)
+        .set("voice", "width", width)
+        .set("voice", "octave", octave)
+        .song();
+  }
+
+  @Test
+  void whoIsSlowWithPlugsGetsMoreMovesThatTakeLessTime() {
+    PlayableSet set = knobsOrPlugs();
+    Pair pair = plans(set, 6, 0.5);
+    assertEquals(2, pair.fewest().moves());
+    assertEquals(3, pair.fastest().moves());
+    assertTrue(pair.saved() > 1, "saved " + pair.saved() + " s");
+  }
+
+  @Test
+  void whoIsSlowWithKnobsGetsTheFewestMoves() {
+    Pair pair = plans(knobsOrPlugs(), 0.5, 6);
+    assertEquals(2, pair.fastest().moves());
+  }
+
   @ParameterizedTest
-  @CsvSource({
-    "sets/kitchen-table, 1, 1, 0",
-    "sets/kitchen-table, 2, 0.5, 0",
-    "sets/orchard-barn, 0.5, 2, 10"
-  })
-  void fastestTakesNoLongerThanFewest(String folder, double plug, double turn, double atLeast) {
-    double saved = saved(folder, plug, turn);
-    assertTrue(saved >= atLeast - ROUNDING, "saved " + saved + " s");
+  @CsvSource({"1, 1", "2, 0.5", "0.5, 2"})
+  void fastestTakesNoLongerThanFewest(double plug, double turn) {
+    Pair pair = plans(set("sets/kitchen-table"), plug, turn);
+    assertTrue(pair.saved() >= -ROUNDING, "saved " + pair.saved() + " s");
   }
 
   @Tag("heavy")
   @ParameterizedTest
-  @CsvSource({"sets/orchard-barn, 1, 1, 0", "sets/orchard-barn, 2, 0.5, 5"})
-  void fastestTakesNoLongerThanFewestForOthersToo(
-      String folder, double plug, double turn, double atLeast) {
-    double saved = saved(folder, plug, turn);
-    assertTrue(saved >= atLeast - ROUNDING, "saved " + saved + " s");
+  @CsvSource({"1, 1", "2, 0.5", "0.5, 2"})
+  void fastestTakesNoLongerThanFewestOnAnEvening(double plug, double turn) {
+    Pair pair = plans(set("sets/orchard-barn"), plug, turn);
+    assertTrue(pair.saved() >= -ROUNDING, "saved " + pair.saved() + " s");
   }
 
-  /** The seconds between songs that planning for this player's seconds saves. */
-  private static double saved(String folder, double plug, double turn) {
+  /** Both plans of one set, and the player they are timed for. */
+  record Pair(Plan fewest, Plan fastest, Tempo tempo) {
+    /** The seconds between songs that planning for the player's seconds saves. */
+    double saved() {
+      return fewest.seconds(tempo) - fastest.seconds(tempo);
+    }
+  }
+
+  static PlayableSet set(String folder) {
     ReadSet read = SetReader.read(Path.of(folder));
-    PlayableSet set =
-        Checker.check(read.setList().orElseThrow(), read.places()).set().orElseThrow();
+    return Checker.check(read.setList().orElseThrow(), read.places()).set().orElseThrow();
+  }
+
+  static Pair plans(PlayableSet set, double plug, double turn) {
     Tempo tempo = player(set, plug, turn).tempo(set.setList().rig());
     Plan fewest = plan(set, Options.defaults());
     Plan fastest =
         plan(set, Options.defaults().withAim(Aim.FASTEST).withTempo(tempo).withNear(fewest));
     assertEquals(List.of(), Verifier.verify(fastest));
-    return fewest.seconds(tempo) - fastest.seconds(tempo);
+    return new Pair(fewest, fastest, tempo);
   }
 
   private static Plan plan(PlayableSet set, Options options) {
