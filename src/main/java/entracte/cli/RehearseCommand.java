@@ -127,25 +127,15 @@ final class RehearseCommand implements Callable<Integer> {
   }
 
   private void rehearse(Plan plan, RunLog log) throws IOException {
-    Instant begun = hearing.clock().now().instant();
-    Learned learned =
-        what.summary ? Player.learned(plan.setList().rig(), set.path()) : practise(plan, log);
-    if (!set.quiet()) {
-      streams.line("");
-      Instant since = what.summary ? learned.lastDay() : begun;
-      CueSheet sheet = CueSheet.of(plan, learned);
-      Summary.lines(plan, sheet, learned, since, PlanText.WIDTH)
-          .forEach(line -> LineTalk.fill(streams, line));
+    if (what.summary) {
+      Learned learned = Player.learned(plan.setList().rig(), set.path());
+      sumUp(plan, learned, learned.lastDay());
+      return;
     }
-  }
-
-  private Learned practise(Plan plan, RunLog log) throws IOException {
     int standing = stands == null ? DirectWay.START : number(plan, stands) - 1;
-    Practice.Settings settings = new Practice.Settings(choice(plan), !whole, standing);
-    Practice.Outcome outcome;
-    try (Talk talk = hearing.with(streams, plan.setList().rig().footSwitch())) {
-      outcome = Practice.rehearse(plan, log, settings, talk, hearing.clock());
-    }
+    Instant begun = hearing.clock().now().instant();
+    Practice.Outcome outcome = practise(plan, log, standing);
+    sumUp(plan, outcome.learned(), begun);
     if (outcome.standing() != standing) {
       streams.line("");
       LineTalk.fill(
@@ -155,7 +145,22 @@ final class RehearseCommand implements Callable<Integer> {
               + " leaves it. To go on from there next time: --stands "
               + (outcome.standing() + 1));
     }
-    return outcome.learned();
+  }
+
+  private void sumUp(Plan plan, Learned learned, Instant since) {
+    if (!set.quiet()) {
+      streams.line("");
+      CueSheet sheet = CueSheet.of(plan, learned);
+      Summary.lines(plan, sheet, learned, since, PlanText.WIDTH)
+          .forEach(line -> LineTalk.fill(streams, line));
+    }
+  }
+
+  private Practice.Outcome practise(Plan plan, RunLog log, int standing) throws IOException {
+    Practice.Settings settings = new Practice.Settings(choice(plan), !whole, standing);
+    try (Talk talk = hearing.with(streams, plan.setList().rig().footSwitch())) {
+      return Practice.rehearse(plan, log, settings, talk, hearing.clock());
+    }
   }
 
   private Choice choice(Plan plan) {

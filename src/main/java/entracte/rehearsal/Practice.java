@@ -22,6 +22,10 @@ public final class Practice {
   /** Hands that take less than this part of trained ones were no hands. An estimate. */
   private static final double QUICKEST_PART = 0.15;
 
+  private static final String KEYS =
+      "While the clock runs, Enter or the foot ends a step, s counts a slip, u goes a step back, x"
+          + " stops.";
+
   private final Plan plan;
   private final RunLog log;
   private final Dialogue dialogue;
@@ -32,6 +36,7 @@ public final class Practice {
   private final List<Run> runs;
   private Learned learned;
   private CueSheet sheet;
+  private boolean taught;
 
   /**
    * How to rehearse.
@@ -115,6 +120,7 @@ public final class Practice {
     Cue cue = sheet.cues().get(song);
     dialogue.say("");
     dialogue.say(RunWords.announce(cue, learned.outlook(cue.steps())));
+    teachKeys();
     if (answers.to("Enter starts the clock, q ends: ", "").equals(Answers.END)) {
       return After.END;
     }
@@ -127,6 +133,14 @@ public final class Practice {
     Run run = run(cue, drill);
     double hands = run.makeup().hands() / learned.model().hands().light();
     return run.seconds() < QUICKEST_PART * hands ? doubted(run) : keep(cue, run);
+  }
+
+  /** Once in a rehearsal: who knows them need not read them again. */
+  private void teachKeys() {
+    if (!taught && settings.stepByStep()) {
+      dialogue.say(KEYS);
+    }
+    taught = true;
   }
 
   private After stopped(Cue cue, Drill drill) {

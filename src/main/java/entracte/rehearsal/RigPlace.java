@@ -36,25 +36,34 @@ final class RigPlace {
       return true;
     }
     answers.say("");
-    if (to == DirectWay.START) {
-      answers.say("Bring the rig to where the plan starts, as before the set-up.");
-    } else {
-      List<Step> steps = Detour.steps(plan, song, to);
-      int moves = steps.stream().mapToInt(Step::moves).sum();
-      answers.say(
-          "Bring the rig to where "
-              + plan.songs().get(to).song().name()
-              + " leaves it, without the clock: "
-              + Summary.moves(moves)
-              + from()
-              + ".");
-      steps.forEach(step -> answers.say("  " + step.text()));
-    }
-    if (answers.to("Enter once it stands so, q to end: ", "").equals(Answers.END)) {
+    String there = to == DirectWay.START ? start() : lead(to);
+    String question = "Enter once the rig stands " + there + ", q to end: ";
+    if (answers.to(question, "").equals(Answers.END)) {
       return false;
     }
     song = to;
     return true;
+  }
+
+  private String start() {
+    answers.say("Bring the rig to where the plan starts, as before the set-up.");
+    return "as before the set-up";
+  }
+
+  /** Says the moves; the question after them says once more what for, since they may be many. */
+  private String lead(int to) {
+    String there = plan.songs().get(to).song().name() + " leaves it";
+    List<Step> steps = Detour.steps(plan, song, to);
+    int moves = steps.stream().mapToInt(Step::moves).sum();
+    answers.say(
+        "Bring the rig to where "
+            + there
+            + ", without the clock: "
+            + Summary.moves(moves)
+            + from()
+            + ".");
+    steps.forEach(step -> answers.say("  " + step.text()));
+    return "as " + there;
   }
 
   private String from() {

@@ -8,7 +8,7 @@ import java.util.Locale;
 final class RunWords {
   private RunWords() {}
 
-  /** {@code To 3 Late Bus: 10 moves, about 60 s of a gap of 40 s; odds 12 %.} */
+  /** {@code To 3 Late Bus: 10 moves, about 60 s of a gap of 40 s; odds of making it 12 %.} */
   static String announce(Cue cue, Outlook outlook) {
     String head =
         "To "
@@ -17,14 +17,26 @@ final class RunWords {
             + cue.song()
             + ": "
             + Summary.moves(cue.moves())
-            + ", about "
-            + TimeText.of(outlook.typical(1));
+            + ", "
+            + about(cue, outlook);
     if (cue.setUp() || cue.gapSeconds().isEmpty()) {
       return head + ".";
     }
     double gap = cue.gapSeconds().getAsDouble();
     String odds = Odds.text(outlook.odds(gap, 1));
-    return head + " of a gap of " + TimeText.of(gap) + "; odds " + odds + ".";
+    String against = outlook.runs() > 0 ? " of a gap of " : "; gap ";
+    return head + against + TimeText.of(gap) + "; odds of making it " + odds + ".";
+  }
+
+  /**
+   * {@code about 52 s}; for the first run {@code about 1 min 18 s the first time (practised, 59
+   * s)}, since a plan tells the seconds of practised hands.
+   */
+  static String about(Cue cue, Outlook outlook) {
+    String about = "about " + TimeText.of(outlook.typical(1));
+    return outlook.runs() > 0
+        ? about
+        : about + " the first time (practised, " + TimeText.of(cue.seconds()) + ")";
   }
 
   /** {@code 41.2 s, 1 slip; 4 s to spare.} */

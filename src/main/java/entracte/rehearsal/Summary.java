@@ -11,7 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where a rehearsal has got to, as plain lines: each changeover, the whole set, what comes next.
+ * Where a rehearsal has got to, as plain lines: each changeover that was timed, all of them in a
+ * glance, the whole set, what comes next.
  */
 public final class Summary {
   /** Below so many runs a curve tells nothing of its law. */
@@ -44,14 +45,21 @@ public final class Summary {
       Plan plan, CueSheet sheet, Learned learned, Instant since, int width) {
     Summary summary = new Summary(plan, sheet, learned, since, width);
     summary.lines.add(sheet.set() + ". " + learned.origin());
-    Ranking.standings(sheet, learned).forEach(summary::changeover);
+    List<Standing> standings = Ranking.standings(sheet, learned);
+    standings.forEach(summary::changeover);
+    summary.lines.add("");
+    summary.lines.addAll(new Overview(learned, summary.before).lines(standings));
     summary.wholeSet();
     return List.copyOf(summary.lines);
   }
 
+  /** One that was never timed has no more to tell than its line of the overview. */
   private void changeover(Standing standing) {
     Cue cue = standing.cue();
     List<Run> runs = learned.history(cue.steps());
+    if (runs.isEmpty()) {
+      return;
+    }
     lines.add("");
     lines.add(head(cue));
     lines.addAll(Plot.lines(runs, cue.gapSeconds(), width));
@@ -81,9 +89,6 @@ public final class Summary {
             + TimeText.of(outlook.below(0.1, 1))
             + " to "
             + TimeText.of(outlook.below(0.9, 1));
-    if (runs.isEmpty()) {
-      return "Not timed yet; " + next + ".";
-    }
     double best = runs.stream().mapToDouble(Run::seconds).min().orElseThrow();
     int slips = runs.stream().mapToInt(Run::slips).sum();
     return (runs.size() == 1 ? "1 run" : runs.size() + " runs")
@@ -167,8 +172,8 @@ public final class Summary {
   private static String next(Standing best) {
     String gain =
         best.overSaved() * 10 >= 1
-            ? "one more run saves some " + tenths(best.overSaved()) + " s over its gap."
-            : "one more run saves some " + tenths(best.secondsSaved()) + " s.";
+            ? "one more run brings it some " + tenths(best.overSaved()) + " s nearer to its gap."
+            : "one more run makes it some " + tenths(best.secondsSaved()) + " s quicker.";
     return "the way to " + best.cue().number() + " " + best.cue().song() + "; " + gain;
   }
 

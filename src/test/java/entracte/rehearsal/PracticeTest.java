@@ -77,6 +77,36 @@ class PracticeTest {
     assertEquals(List.of(), runs());
   }
 
+  /** A long list scrolls its head off the screen; what is asked for must still be there. */
+  @Test
+  void theQuestionSaysOnceMoreWhereTheRigIsToStand() throws IOException {
+    List<String> said = rehearse(new Choice.To(2), true, "q").said();
+    assertEquals(
+        "Enter once the rig stands as Plain Morning leaves it, q to end: ",
+        said.get(said.size() - 1));
+  }
+
+  @Test
+  void theKeysAreTaughtOnce() throws IOException {
+    List<String> said =
+        rehearse(new Choice.All(), true, Collections.nCopies(40, "").toArray(String[]::new)).said();
+    assertEquals(2, runs().size());
+    assertEquals(1, said.stream().filter(line -> line.startsWith("While the clock runs")).count());
+  }
+
+  @Test
+  void theFirstTimeIsToldApartFromThatOfPractisedHands() throws IOException {
+    List<String> said = rehearse(new Choice.To(2), true, "", "q").said();
+    assertTrue(
+        said.stream()
+            .anyMatch(
+                line ->
+                    line.matches(
+                        "To 2 Two Kettles: 6 moves, about \\d+ s the first time \\(practised,"
+                            + " \\d+ s\\); gap 30 s; odds of making it \\d+ %\\.")),
+        said.toString());
+  }
+
   @Test
   void aRunIsWrittenDownWithEachStep() throws IOException {
     rehearse(new Choice.To(2), true, typed("", 2 + STEPS_TO_KETTLES, "q"));

@@ -54,11 +54,24 @@ class SummaryTest {
   }
 
   @Test
-  void oneThatWasNotSaysSo() {
+  void oneThatWasNeverTimedHasALineOfTheOverviewAlone() {
     List<String> lines = lines();
     assertEquals("Kitchen Dances. Times are estimates until you have rehearsed.", lines.get(0));
-    int from = lines.indexOf("To 3 Late Bus: 10 moves, gap 40 s");
-    assertTrue(lines.get(from + 1).startsWith("  Not timed yet; next about "));
+    assertEquals("  to  runs    next     gap       odds  for 80 %  song", lines.get(2));
+    assertTrue(
+        lines.get(4).matches("   3     -    \\d:\\d\\d    0:40 +(under )?\\d+ %  .{8}  Late Bus"),
+        lines.get(4));
+  }
+
+  @Test
+  void theOverviewTellsOddsBeforeAndNow() {
+    List<String> lines = lines(44, 38, 35, 31, 29);
+    int head = lines.indexOf("  to  runs    next     gap       odds     before  for 80 %  song");
+    assertTrue(
+        lines
+            .get(head + 1)
+            .matches("   2     5    0:\\d\\d    0:30 +\\d+ % +\\d+ %  .{8}  Two Kettles"),
+        lines.toString());
   }
 
   @Test
@@ -72,7 +85,9 @@ class SummaryTest {
   void theEndSaysWhatToPractiseNext() {
     List<String> lines = lines(18, 17, 17, 16, 16, 16, 16, 16);
     assertTrue(
-        lines.get(lines.size() - 1).startsWith("Practise next: the way to 3 Late Bus; one more"),
+        lines
+            .get(lines.size() - 1)
+            .startsWith("Practise next: the way to 3 Late Bus; one more run "),
         lines.toString());
   }
 

@@ -1,0 +1,89 @@
+package entracte.rehearsal;
+
+import entracte.cue.Cue;
+import entracte.cue.TimeText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How all changeovers stand, in one line each. The song comes last, since its name may be long.
+ *
+ * <pre>
+ *   to  runs    next     gap       odds     before  for 80 %  song
+ *    2     -    0:45    0:45       50 %       34 %  2 more    Bread Clock
+ *    3     1    0:52    1:15       95 %       46 %  safe      Blue Enamel
+ * </pre>
+ */
+final class Overview {
+  private static final double EVEN = 0.5;
+  private static final String NONE = "-";
+  private static final String KEY =
+      "next: what the next run may take, in minutes and seconds; for 80 %: how many more runs until"
+          + " the gap is made four times in five.";
+
+  private final Learned learned;
+  private final Learned before;
+  private final boolean news;
+
+  /**
+   * @param before what was known before this rehearsal; its odds are told if something was learned
+   */
+  Overview(Learned learned, Learned before) {
+    this.learned = learned;
+    this.before = before;
+    this.news = before.timedRuns() < learned.timedRuns();
+  }
+
+  List<String> lines(List<Standing> standings) {
+    List<String> lines = new ArrayList<>();
+    lines.add(row("to", "runs", "next", "gap", "odds", "before", "for 80 %", "song"));
+    standings.forEach(standing -> lines.add(row(standing)));
+    lines.add(KEY);
+    return lines;
+  }
+
+  private String row(Standing standing) {
+    Cue cue = standing.cue();
+    int runs = learned.runs(cue.steps());
+    Standing earlier = new Standing(cue, before.outlook(cue.steps()));
+    return row(
+        Integer.toString(cue.number()),
+        runs == 0 ? NONE : Integer.toString(runs),
+        TimeText.clock(standing.outlook().typical(1)),
+        cue.gapSeconds().isEmpty() ? NONE : TimeText.clock(cue.gapSeconds().getAsDouble()),
+        odds(standing.odds()),
+        odds(earlier.odds()),
+        need(standing),
+        cue.song());
+  }
+
+  private String row(
+      String to,
+      String runs,
+      String next,
+      String gap,
+      String odds,
+      String earlier,
+      String need,
+      String song) {
+    String before = news ? String.format("  %9s", earlier) : "";
+    return String.format(
+        "%4s  %4s  %6s  %6s  %9s%s  %-8s  %s", to, runs, next, gap, odds, before, need, song);
+  }
+
+  private static String odds(OptionalDouble odds) {
+    return odds.isEmpty() ? NONE : Odds.text(odds.getAsDouble());
+  }
+
+  private static String need(Standing standing) {
+    if (standing.odds().isEmpty()) {
+      return NONE;
+    }
+    if (standing.odds().getAsDouble() >= Standing.SAFE) {
+      return "safe";
+    }
+    Needed needed = standing.needed();
+    return needed.chance() < EVEN ? "hardly" : Math.max(1, needed.likely()) + " more";
+  }
+}
