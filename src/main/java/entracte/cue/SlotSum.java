@@ -35,8 +35,10 @@ final class SlotSum {
             + TimeText.of(songs)
             + ", between them "
             + TimeText.of(between)
-            + ", talk included: "
-            + TimeText.of(songs + between);
+            + " (talk or changeover, the longer of both): "
+            + TimeText.of(songs + between)
+            + " in all"
+            + (cues.stream().anyMatch(cue -> cue.card().encore()) ? ", encore included." : ".");
     return Optional.of(sum + against(slot, songs + between) + lacking(untimed));
   }
 
@@ -46,15 +48,17 @@ final class SlotSum {
 
   private static String against(Slot slot, long sum) {
     if (slot.seconds().isEmpty()) {
-      return ".";
+      return "";
     }
     long room = Math.round(slot.seconds().getAsDouble() - slot.reserveSeconds());
     String reserve =
-        slot.reserveSeconds() == 0 ? "" : " less " + TimeText.of(slot.reserveSeconds());
-    return " of a slot of "
+        slot.reserveSeconds() == 0
+            ? ""
+            : ", less " + TimeText.of(slot.reserveSeconds()) + " in reserve";
+    return " Slot "
         + TimeText.of(slot.seconds().getAsDouble())
         + reserve
-        + "; "
+        + ": "
         + TimeText.of(Math.abs(room - sum))
         + (sum <= room ? " to spare." : " too long.");
   }

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * How long the whole set takes: songs, and between two songs the longer of talk and changeover,
@@ -18,8 +19,9 @@ import java.util.SplittableRandom;
  * before the set begins.
  *
  * <p>The odds come from playing the set through many times in numbers, each changeover drawn from
- * its {@link Outlook}, each song a little shorter or longer than written. The draws are the same
- * every time.
+ * its {@link Outlook}, each song a little shorter or longer than written. A player who is slower
+ * than foretold in one changeover is likely to be so in the next, so the changeovers of one night
+ * are drawn together (a Gaussian copula with one factor). The draws are the same every time.
  */
 final class SetLength {
   private static final int DRAWS = 4000;
@@ -28,6 +30,11 @@ final class SetLength {
   /** How far a song is off its written length, as a part of it. An estimate. */
   private static final double SONG_SCATTER = 0.02;
 
+  /** How far the changeovers of one night are slow or quick together; 0 not at all. An estimate. */
+  private static final double TOGETHER = 0.1;
+
+  private static final NormalDistribution NORMAL = new NormalDistribution(0, 1);
+
   private static final double LOW = 0.1;
   private static final double HIGH = 0.9;
 
@@ -35,7 +42,8 @@ final class SetLength {
   private final Plan plan;
   private final CueSheet sheet;
   private final Learned learned;
-  private final double[] totals;
+  private final double[] totals = new double[DRAWS];
+  private final boolean[] over = new boolean[DRAWS];
 
   /** A song that may be left out, and the seconds that saves. */
   record Drop(int number, String song, double songSeconds, double savedSeconds) {}
@@ -45,7 +53,7 @@ final class SetLength {
     this.set = plan.setList();
     this.sheet = sheet;
     this.learned = learned;
-    this.totals = draw();
+    draw();
   }
 
   /** The songs that do not say how long they are; they are counted as nothing. */
@@ -74,6 +82,15 @@ final class SetLength {
   /** The odds of ending by then. */
   double odds(double seconds) {
     return Arrays.stream(totals).filter(total -> total <= seconds).count() / (double) DRAWS;
+  }
+
+  /** The odds of making every gap in one night. */
+  double everyGap() {
+    int failed = 0;
+    for (boolean each : over) {
+      failed += each ? 1 : 0;
+    }
+    return 1 - failed / (double) DRAWS;
   }
 
   /** The songs that may be left out, the one to leave out first first. */
@@ -120,23 +137,30 @@ final class SetLength {
     return totals[(int) (chance * DRAWS)];
   }
 
-  private double[] draw() {
+  private void draw() {
     SplittableRandom random = new SplittableRandom(SEED);
-    double[] sums = new double[DRAWS];
+    double[] nights = new double[DRAWS];
+    Arrays.setAll(nights, i -> random.nextGaussian());
     for (int song = 0; song < set.songs().size(); song++) {
       Cue cue = sheet.cues().get(song);
       List<Outlook.Chance> spread =
           cue.setUp() ? List.of(new Outlook.Chance(0, 1)) : learned.outlook(cue.steps()).spread(1);
       double[] upTo = upTo(spread);
       double talk = cue.setUp() ? 0 : talk(song);
+      double gap = cue.setUp() ? 0 : cue.gapSeconds().orElse(Double.MAX_VALUE);
       for (int i = 0; i < DRAWS; i++) {
         double off = 1 + SONG_SCATTER * random.nextGaussian();
-        double way = pick(spread, upTo, random.nextDouble());
-        sums[i] += songSeconds(song) * off + Math.max(talk, way);
+        double way = pick(spread, upTo, chance(nights[i], random.nextGaussian()));
+        totals[i] += songSeconds(song) * off + Math.max(talk, way);
+        over[i] |= way > gap;
       }
     }
-    Arrays.sort(sums);
-    return sums;
+    Arrays.sort(totals);
+  }
+
+  private static double chance(double night, double own) {
+    return NORMAL.cumulativeProbability(
+        Math.sqrt(TOGETHER) * night + Math.sqrt(1 - TOGETHER) * own);
   }
 
   /** Of each time the weight of all up to it. */

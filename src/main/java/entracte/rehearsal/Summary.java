@@ -156,17 +156,17 @@ public final class Summary {
 
   private void wholeSet() {
     lines.add("");
-    lines.add("Odds of making every gap: " + Odds.text(every(learned)) + was(every(before)) + ".");
-    lines.addAll(length());
+    SetLength length = new SetLength(plan, sheet, learned);
+    double earlier = new SetLength(plan, sheet, before).everyGap();
+    lines.add(
+        "Odds of making every gap in one night: "
+            + Odds.text(length.everyGap())
+            + was(earlier)
+            + ".");
+    lines.addAll(length(length));
     Ranking.byGain(sheet, learned).stream()
         .findFirst()
         .ifPresent(best -> lines.add("Practise next: " + next(best)));
-  }
-
-  private double every(Learned known) {
-    return Ranking.standings(sheet, known).stream()
-        .mapToDouble(s -> s.odds().orElse(1))
-        .reduce(1, (a, b) -> a * b);
   }
 
   private static String next(Standing best) {
@@ -181,8 +181,7 @@ public final class Summary {
     return String.format(java.util.Locale.ROOT, "%.1f", Math.max(0, seconds));
   }
 
-  private List<String> length() {
-    SetLength length = new SetLength(plan, sheet, learned);
+  private List<String> length(SetLength length) {
     List<String> told = new ArrayList<>();
     String about =
         "The set takes about "

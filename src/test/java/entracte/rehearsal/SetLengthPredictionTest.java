@@ -39,6 +39,8 @@ class SetLengthPredictionTest {
     playAll(folder);
     assertTrue(withinFivePercent >= 0.92 * PLAYERS, told(folder));
     assertTrue(errors / PLAYERS < 0.03, told(folder));
+    double held = withinTheInterval / (double) PLAYERS;
+    assertTrue(held >= 0.7 && held <= 0.9, told(folder));
   }
 
   String told(String folder) {

@@ -86,6 +86,28 @@ class SetLengthTest {
     assertEquals(1, length.odds(1e6));
   }
 
+  /**
+   * One player has good and bad nights. So all gaps are made in one night at least as often as if
+   * each were played by somebody else (Slepian, Bell System Technical Journal 41, 1962), and never
+   * oftener than the hardest of them.
+   */
+  @Test
+  void everyGapIsMadeAsOftenAsOnePlayersNightsAllow() {
+    Plan plan = KitchenDances.plan();
+    Learned learned = Learned.from(plan.setList().rig(), List.of());
+    CueSheet sheet = CueSheet.of(plan, learned);
+    double[] odds =
+        Ranking.standings(sheet, learned).stream()
+            .mapToDouble(standing -> standing.odds().orElseThrow())
+            .toArray();
+    assertEquals(2, odds.length);
+    double every = new SetLength(plan, sheet, learned).everyGap();
+    double drawn = 0.03; // 4000 draws, and a spread in 40 slices
+    assertTrue(every >= odds[0] * odds[1] - drawn, every + " of " + odds[0] + ", " + odds[1]);
+    assertTrue(every <= Math.min(odds[0], odds[1]) + drawn, every + " of " + odds[0]);
+    assertTrue(every > 0 && every < 1, "" + every);
+  }
+
   @Test
   void neitherTheOpenerNorTheLastSongIsLeftOut() {
     List<SetLength.Drop> drops = length(false, 0, 0, 0).drops(400);
