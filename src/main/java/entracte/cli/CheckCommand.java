@@ -1,9 +1,11 @@
 package entracte.cli;
 
+import entracte.check.PlayableSet;
 import entracte.finding.FindingPrinter;
 import entracte.finding.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,33 +19,60 @@ import picocli.CommandLine.Option;
         "Tells every mistake in a set at once: where it stands, what is wrong, what helps.",
     footer = {
       "",
-      "Ends with 1 if there are errors, 0 if not. Example:",
-      "  java -jar target/entracte.jar check sets/kitchen-table"
+      "Ends with 1 if there are errors, 0 if not. Examples:",
+      "  java -jar target/entracte.jar check sets/kitchen-table",
+      "  java -jar target/entracte.jar check sets/kitchen-table --stage"
     })
 final class CheckCommand implements Callable<Integer> {
   private final Streams streams;
+  private final Hearing hearing;
 
   @Mixin private SetArgument set;
 
   @Option(names = "--json", description = "Print the findings as JSON, for other programs.")
   private boolean json;
 
-  CheckCommand(Streams streams) {
+  @Option(
+      names = "--stage",
+      description =
+          "Also try what the stage needs: journal, disk, terminal, letters, power, clock, MIDI"
+              + " ports and pedal. Nothing is sent to the gear. Ends with 3 if something is not"
+              + " ready.")
+  private boolean stage;
+
+  CheckCommand(Streams streams, Hearing hearing) {
     this.streams = streams;
+    this.hearing = hearing;
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws InterruptedException {
     Loader.Loaded loaded = Loader.load(set.path());
+    List<Trial> trials = stage && loaded.set().isPresent() ? trials(loaded.set().get()) : List.of();
     if (json) {
-      streams.text(Json.write(FindingsJson.of(loaded)));
+      Map<String, Object> all = FindingsJson.of(loaded);
+      if (stage) {
+        all.put("stage", TrialText.json(trials));
+      }
+      streams.text(Json.write(all));
     } else {
       streams.text(FindingPrinter.print(loaded.findings()));
       if (!set.quiet()) {
         streams.line(summary(loaded));
       }
+      if (!trials.isEmpty()) {
+        TrialText.lines(trials).forEach(streams::line);
+      }
     }
-    return loaded.set().isPresent() ? ExitCode.DONE : ExitCode.FINDINGS;
+    if (loaded.set().isEmpty()) {
+      return ExitCode.FINDINGS;
+    }
+    return TrialText.allUsable(trials) ? ExitCode.DONE : ExitCode.TROUBLE;
+  }
+
+  private List<Trial> trials(PlayableSet playable) throws InterruptedException {
+    return new StageTrials(streams, hearing.venue(), hearing.clock().now())
+        .of(playable, set.path());
   }
 
   private static String summary(Loader.Loaded loaded) {

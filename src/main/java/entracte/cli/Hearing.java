@@ -10,19 +10,21 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /**
- * What comes in from outside while a command runs: what is typed, the time, and what is saved.
+ * What comes in from outside while a command runs: what is typed, the time, what is saved, and what
+ * the computer tells of itself.
  *
  * @param lines whatever is typed; a pedal that acts as a keyboard types, too
  * @param clock the time
  * @param terminal whether it is typed in a terminal, whose keys can be had one by one
  * @param saves what an editor saves
+ * @param venue the computer itself
  */
-record Hearing(BufferedReader lines, Clock clock, boolean terminal, Saves saves) {
+record Hearing(BufferedReader lines, Clock clock, boolean terminal, Saves saves, Venue venue) {
   /** Standard input, the machine's clock and its files. */
   static Hearing real() {
     Reader in = new InputStreamReader(System.in, StandardCharsets.UTF_8);
     return new Hearing(
-        new BufferedReader(in), Clock.real(), System.console() != null, Saves.real());
+        new BufferedReader(in), Clock.real(), System.console() != null, Saves.real(), Venue.real());
   }
 
   /** A conversation; by keys and foot where there is a terminal, else by lines. */

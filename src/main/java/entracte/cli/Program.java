@@ -53,7 +53,7 @@ final class Program {
     CommandLine line =
         new CommandLine(new RootCommand(streams))
             .addSubcommand(new NewCommand(streams))
-            .addSubcommand(new CheckCommand(streams))
+            .addSubcommand(new CheckCommand(streams, hearing))
             .addSubcommand(new PortsCommand(streams))
             .addSubcommand(new StageCommand(streams, planning))
             .addSubcommand(new PlanCommand(streams, planning, hearing))

@@ -1,8 +1,11 @@
 package entracte.port;
 
 import entracte.midi.Message;
+import entracte.midi.Outlet;
 import entracte.midi.OutputPort;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -88,6 +91,27 @@ public final class MidiPorts {
       return device::close;
     } catch (MidiUnavailableException busy) {
       throw new IOException("the port " + wanted + " is in use elsewhere", busy);
+    }
+  }
+
+  /**
+   * Opens an outlet and closes it again, sending nothing; a device file is only looked at, since to
+   * open a FIFO may take forever.
+   *
+   * @return what is wrong, without a full stop; empty if nothing is
+   */
+  public static Optional<String> tryOut(Outlet outlet) {
+    if (outlet instanceof Outlet.Device device) {
+      Path file = Path.of(device.name());
+      return Files.isWritable(file)
+          ? Optional.empty()
+          : Optional.of(Files.exists(file) ? file + " may not be written" : "there is no " + file);
+    }
+    try {
+      openOutput(outlet.name()).close();
+      return Optional.empty();
+    } catch (IOException trouble) {
+      return Optional.of(trouble.getMessage());
     }
   }
 

@@ -5,13 +5,38 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 
 /** Listens to several ports for a while, to find out what a pedal sends. */
 public final class PedalWatch {
   private PedalWatch() {}
+
+  /**
+   * Waits until the port gives a message that is wanted, and no longer than so many seconds.
+   *
+   * @throws IOException if the port is not there or in use elsewhere
+   */
+  public static boolean hears(String port, double seconds, Predicate<Message> wanted)
+      throws IOException, InterruptedException {
+    CountDownLatch heard = new CountDownLatch(1);
+    AutoCloseable open =
+        MidiPorts.openInput(
+            port,
+            message -> {
+              if (wanted.test(message)) {
+                heard.countDown();
+              }
+            });
+    try {
+      return heard.await((long) (seconds * TimeUnit.SECONDS.toNanos(1)), TimeUnit.NANOSECONDS);
+    } finally {
+      Wiring.Quietly.close(open);
+    }
+  }
 
   private record Heard(String port, Message message) {}
 

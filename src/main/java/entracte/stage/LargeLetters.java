@@ -36,6 +36,13 @@ final class LargeLetters {
     return Optional.empty();
   }
 
+  /** Whether every character of the text has a large form. */
+  static boolean has(String text) {
+    return Normalizer.normalize(text, Normalizer.Form.NFC)
+        .codePoints()
+        .allMatch(point -> SIZES.stream().anyMatch(size -> size.letter(point).isPresent()));
+  }
+
   private static int rowsOf(LetterTable size) {
     return (size.rows() + 1) / 2;
   }

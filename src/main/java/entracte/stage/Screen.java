@@ -45,6 +45,11 @@ public final class Screen {
     return new Screen(show, night, around, width, height).draw();
   }
 
+  /** Whether a title can be shown in large letters, given a window that is wide enough. */
+  public static boolean hasLargeLetters(String title) {
+    return LargeLetters.has(title);
+  }
+
   private static Frame tooSmall(int width, int height) {
     Canvas canvas = new Canvas(width, height);
     canvas.put(0, 0, "needs 40x12", Style.STRONG);

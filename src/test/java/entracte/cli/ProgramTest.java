@@ -201,16 +201,20 @@ class ProgramTest {
     typist.type("check", "--help");
     assertEquals(
         """
-        Usage: entracte check [-hq] [--json] SET
+        Usage: entracte check [-hq] [--json] [--stage] SET
         Tells every mistake in a set at once: where it stands, what is wrong, what
         helps.
               SET       The set's folder (which holds set.yaml) or its file.
           -q, --quiet   Say only what matters most.
           -h, --help    Say this.
               --json    Print the findings as JSON, for other programs.
+              --stage   Also try what the stage needs: journal, disk, terminal,
+                          letters, power, clock, MIDI ports and pedal. Nothing is sent
+                          to the gear. Ends with 3 if something is not ready.
 
-        Ends with 1 if there are errors, 0 if not. Example:
+        Ends with 1 if there are errors, 0 if not. Examples:
           java -jar target/entracte.jar check sets/kitchen-table
+          java -jar target/entracte.jar check sets/kitchen-table --stage
         """,
         typist.out());
   }

@@ -2,11 +2,16 @@ package entracte.cli;
 
 import entracte.plan.Planner;
 import entracte.rehearsal.Clock;
+import entracte.terminal.Window;
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 
 /** Types commands and reads what comes back, as one who sits at no terminal. */
@@ -15,6 +20,14 @@ final class Typist {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private final Planning planning;
   private String lines = "";
+  private Venue venue =
+      new Venue(
+          Path.of("no", "such", "folder"),
+          Map.of("LANG", "en_GB.UTF-8"),
+          Optional.of(new Window(80, 24)),
+          ZoneOffset.UTC,
+          seconds -> Optional.empty(),
+          0.1);
   private Saves saves = (files, before) -> false;
 
   Typist() {
@@ -38,6 +51,16 @@ final class Typist {
     return this;
   }
 
+  /** What the computer is like. */
+  Typist at(Venue newVenue) {
+    venue = newVenue;
+    return this;
+  }
+
+  Venue venue() {
+    return venue;
+  }
+
   /** Who edits the files while a command waits for that. */
   Typist saving(Saves newSaves) {
     saves = newSaves;
@@ -54,7 +77,8 @@ final class Typist {
             () -> begin.plusSeconds(seconds.incrementAndGet()),
             () -> 1_000_000_000L * seconds.incrementAndGet()),
         false,
-        saves);
+        saves,
+        venue);
   }
 
   String out() {
