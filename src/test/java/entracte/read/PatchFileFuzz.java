@@ -1,0 +1,18 @@
+package entracte.read;
+
+import java.nio.charset.StandardCharsets;
+
+/** Any bytes as the file of a patch. */
+public final class PatchFileFuzz {
+  private PatchFileFuzz() {}
+
+  /** Loads every class, which takes longer than an input may. */
+  public static void fuzzerInitialize() {
+    FilesFuzz.read("patches/two-hands.yaml", Folder.PATCH.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Called with ever new bytes by the fuzzer, and by a test with those that once did harm. */
+  public static void fuzzerTestOneInput(byte[] bytes) {
+    FilesFuzz.read("patches/two-hands.yaml", bytes);
+  }
+}
