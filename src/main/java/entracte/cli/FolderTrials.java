@@ -40,13 +40,24 @@ final class FolderTrials {
 
   /** Opens it as the stage will, and leaves it as it is. */
   private static Trial old(Path file) throws IOException {
-    JournalFile.Read read = JournalFile.read(file);
-    JournalFile.open(file, read.goodLength()).close();
-    if (!read.note().isEmpty()) {
-      return Trial.look(
-          WHAT, read.note(), "The stage goes on from the last whole line, or anew with --new.");
+    if (!Files.isRegularFile(file)) {
+      return Trial.notReady(WHAT, file + " is no ordinary file.", "Move it aside.");
     }
-    return Trial.ready(WHAT, file + " can be written.");
+    try (JournalFile journal = JournalFile.open(file)) {
+      return switch (journal.found().damage()) {
+        case NONE -> Trial.ready(WHAT, file + " can be written.");
+        case TORN ->
+            Trial.look(
+                WHAT,
+                "Its last line was torn.",
+                "The stage goes on from the line before, or anew with --new.");
+        case SPOILT, ALIEN ->
+            Trial.look(
+                WHAT,
+                file + " is spoilt, or was none.",
+                "The stage keeps it under another name and goes on from what is whole.");
+      };
+    }
   }
 
   /** Writes a file beside, to the disk, and takes it away. */

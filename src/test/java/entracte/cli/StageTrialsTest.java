@@ -131,11 +131,18 @@ class StageTrialsTest {
   }
 
   @Test
-  void aTornJournalIsLeftAsItIs() throws IOException {
+  void aJournalThatIsNoneIsToldAndLeftAsItIs() throws IOException {
     Path journal = Files.writeString(set.resolve("stage.journal"), "half a li");
     assertEquals(0, tried());
-    assertTrue(told("journal").startsWith("look journal The journal's end was torn"));
+    assertTrue(told("journal").startsWith("look journal "), typist.out());
     assertEquals("half a li", Files.readString(journal));
+  }
+
+  @Test
+  void aFolderInPlaceOfTheJournalIsNotReady() throws IOException {
+    Files.createDirectory(set.resolve("stage.journal"));
+    assertEquals(3, tried());
+    assertTrue(told("journal").contains("is no ordinary file."), typist.out());
   }
 
   @Test
