@@ -6,6 +6,9 @@ import entracte.read.Tree.Leaf;
 import entracte.rig.Figures;
 import entracte.rig.Hands;
 import entracte.rig.Hands.Fit;
+import entracte.rig.Hands.Plugs;
+import entracte.rig.Hands.Tuning;
+import entracte.rig.Hands.Way;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +17,19 @@ import java.util.OptionalDouble;
 
 /** Reads what a rig says of the hands; what it leaves out is as usual. */
 final class HandsReader {
-  static final List<String> KEYS = List.of("light", "read", "tune", "bag", "sweep", "plugs");
+  static final List<String> KEYS =
+      List.of(
+          "light",
+          "read",
+          "tune",
+          "tune fifth",
+          "tune other",
+          "raise",
+          "plugs",
+          "pull",
+          "bag",
+          "hang",
+          "sweep");
   private static final double MOST_LIGHT = 10;
   private static final double MOST_DEGREES = 3600;
   private static final double MOST_SECONDS = 600;
@@ -39,10 +54,28 @@ final class HandsReader {
     return new Hands(
         figure(fields, "light", MOST_LIGHT).orElse(usual.light()),
         seconds(fields, "read").orElse(usual.readSeconds()),
-        seconds(fields, "tune").orElse(usual.tuneSeconds()),
-        fields.leaf("bag").map(values::sizeCm).orElse(OptionalDouble.empty()).orElse(usual.bagCm()),
-        figure(fields, "sweep", MOST_DEGREES).orElse(usual.sweepDegrees()),
-        fields.leaf("plugs").flatMap(this::fit).orElse(usual.plugs()));
+        tuning(fields),
+        seconds(fields, "raise").orElse(usual.raiseSeconds()),
+        new Plugs(
+            fields.leaf("plugs").flatMap(this::fit).orElse(usual.plugs().fit()),
+            seconds(fields, "pull")),
+        new Way(
+            size(fields, "bag").orElse(usual.way().bagCm()),
+            size(fields, "hang").orElse(usual.way().hangCm())),
+        figure(fields, "sweep", MOST_DEGREES).orElse(usual.sweepDegrees()));
+  }
+
+  /** What is not said of other intervals follows from the time for a unison. */
+  private Tuning tuning(Fields fields) {
+    Tuning usual = Tuning.of(seconds(fields, "tune").orElse(Hands.usual().tuning().unison()));
+    return new Tuning(
+        usual.unison(),
+        seconds(fields, "tune fifth").orElse(usual.fifth()),
+        seconds(fields, "tune other").orElse(usual.other()));
+  }
+
+  private OptionalDouble size(Fields fields, String key) {
+    return fields.leaf(key).map(values::sizeCm).orElse(OptionalDouble.empty());
   }
 
   private OptionalDouble seconds(Fields fields, String key) {

@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Seconds for the steps of a changeover, of a player of whom nothing is known.
@@ -28,16 +29,8 @@ public final class TimeModel {
   /** Two jacks of one module. An estimate. */
   private static final double SAME_MODULE_CM = 5;
 
-  /** From a jack to the loose plug that hangs below it. An estimate. */
-  private static final double HANGING_CM = 20;
-
-  /** Bringing the sound back slowly. An estimate. */
-  private static final double SLOWLY_SECONDS = 1;
-
   /** The angle of the main level's knob. An estimate. */
   private static final double LEVEL_DEGREES = 180;
-
-  private static final int OCTAVE = 12;
 
   private final double rowHeightCm;
   private final Hands hands;
@@ -88,7 +81,7 @@ public final class TimeModel {
     Map<Work, Double> seconds = new EnumMap<>(Work.class);
     tmu.forEach((work, each) -> seconds.put(work, Mtm.seconds(each) * hands.light()));
     if (step.verb() == Verb.TUNE) {
-      seconds.put(Work.TUNE, hands.tuneSeconds() * difficulty(step.size()));
+      seconds.put(Work.TUNE, hands.tuning().seconds(step.size()));
     }
     if (!tmu.containsKey(Work.LEVEL)) {
       seconds.put(Work.READ, readSeconds());
@@ -112,7 +105,13 @@ public final class TimeModel {
 
   /** TMU to reach a plug and pull it. */
   double out(double reachCm) {
-    return Mtm.over(Way.REACH_B, reachCm) + Mtm.GRASP + Mtm.disengage(hands.plugs().ordinal());
+    return Mtm.over(Way.REACH_B, reachCm) + Mtm.GRASP + free();
+  }
+
+  private double free() {
+    double byFit = Mtm.disengage(hands.plugs().fit().ordinal());
+    OptionalDouble said = hands.plugs().pullSeconds();
+    return said.isPresent() ? said.getAsDouble() / Mtm.SECONDS_PER_TMU : byFit;
   }
 
   /** TMU to carry a plug to its jack and put it in. */
@@ -122,7 +121,7 @@ public final class TimeModel {
 
   /** TMU to put a plug in that is at its jack. */
   private double place() {
-    return Mtm.position(hands.plugs().ordinal()) + Mtm.RELEASE;
+    return Mtm.position(hands.plugs().fit().ordinal()) + Mtm.RELEASE;
   }
 
   /** TMU to turn a knob by a part of its scale, looking before and after. */
@@ -141,14 +140,14 @@ public final class TimeModel {
 
   /** TMU to put a cord away. */
   double toBag() {
-    return Mtm.over(Way.MOVE_B, hands.bagCm());
+    return Mtm.over(Way.MOVE_B, hands.way().bagCm());
   }
 
   /** TMU to find a cord in the bag and bring it to the case. */
   double fromBag() {
-    return Mtm.over(Way.REACH_C, hands.bagCm())
+    return Mtm.over(Way.REACH_C, hands.way().bagCm())
         + Mtm.GRASP_JUMBLED
-        + Mtm.over(Way.MOVE_C, hands.bagCm());
+        + Mtm.over(Way.MOVE_C, hands.way().bagCm());
   }
 
   private double pull(Step step, double reachCm) {
@@ -160,9 +159,9 @@ public final class TimeModel {
   }
 
   private double plug(Step step) {
-    double loose = Mtm.over(Way.REACH_B, HANGING_CM) + Mtm.GRASP;
+    double loose = Mtm.over(Way.REACH_B, hands.way().hangCm()) + Mtm.GRASP;
     if (!step.wholeCord()) {
-      return loose + in(HANGING_CM);
+      return loose + in(hands.way().hangCm());
     }
     return fromBag() + place() + loose + in(between(step));
   }
@@ -176,19 +175,6 @@ public final class TimeModel {
     double tmu =
         Mtm.over(Way.REACH_A, SOME_WAY_CM) + Mtm.GRASP + Mtm.turn(LEVEL_DEGREES) + Mtm.RELEASE;
     boolean slowly = step.verb() == Verb.RAISE;
-    return slowly ? tmu + SLOWLY_SECONDS / Mtm.SECONDS_PER_TMU : tmu;
-  }
-
-  /**
-   * How much longer an interval takes than a unison: octaves beat as clearly, fifths and fourths
-   * nearly, others must be counted or read off a tuner. Estimates.
-   */
-  static double difficulty(double semitones) {
-    int interval = (int) Math.floorMod(Math.round(semitones), (long) OCTAVE);
-    return switch (interval) {
-      case 0 -> 1;
-      case 5, 7 -> 1.25;
-      default -> 1.5;
-    };
+    return slowly ? tmu + hands.raiseSeconds() / Mtm.SECONDS_PER_TMU : tmu;
   }
 }

@@ -1,23 +1,27 @@
 package entracte.rig;
 
+import java.util.OptionalDouble;
+
 /**
  * What is assumed of the player's hands before anything was rehearsed. Timed runs replace it bit by
  * bit.
  *
  * @param light what dim light and nerves make of every time but tuning: 1 in a bright room, alone
  * @param readSeconds to read a line and know what it wants
- * @param tuneSeconds to tune one module in unison or octaves; other intervals take longer
- * @param bagCm the way from the case to the bag of cords
+ * @param tuning to tune one module
+ * @param raiseSeconds to bring the sound back slowly, beside the turn of the hand
+ * @param plugs how they come out and go in
+ * @param way where things lie that the rig does not tell
  * @param sweepDegrees the angle a knob turns from one end of its scale to the other
- * @param plugs how tight the plugs sit in the jacks
  */
 public record Hands(
     double light,
     double readSeconds,
-    double tuneSeconds,
-    double bagCm,
-    double sweepDegrees,
-    Fit plugs) {
+    Tuning tuning,
+    double raiseSeconds,
+    Plugs plugs,
+    Way way,
+    double sweepDegrees) {
   /** How tight a plug sits. */
   public enum Fit {
     LOOSE,
@@ -25,19 +29,90 @@ public record Hands(
     TIGHT
   }
 
+  /**
+   * Plugs in their jacks.
+   *
+   * @param fit how tight they sit
+   * @param pullSeconds to get one out that the hand has hold of; empty for as long as the fit takes
+   */
+  public record Plugs(Fit fit, OptionalDouble pullSeconds) {
+    public Plugs {
+      pullSeconds.ifPresent(Hands::aboveNothing);
+    }
+  }
+
+  /**
+   * Ways of the hand.
+   *
+   * @param bagCm from the case to the bag of cords
+   * @param hangCm from a jack to the loose plug that hangs below it
+   */
+  public record Way(double bagCm, double hangCm) {
+    public Way {
+      aboveNothing(bagCm);
+      aboveNothing(hangCm);
+    }
+  }
+
+  /**
+   * Seconds to tune one module, by the interval to what it is tuned to.
+   *
+   * @param unison in unison or octaves
+   * @param fifth a fifth or a fourth, in whatever octave
+   * @param other any other interval, which must be counted or read off a tuner
+   */
+  public record Tuning(double unison, double fifth, double other) {
+    private static final int OCTAVE = 12;
+    private static final double FIFTH_PART = 1.25;
+    private static final double OTHER_PART = 1.5;
+
+    public Tuning {
+      aboveNothing(unison);
+      aboveNothing(fifth);
+      aboveNothing(other);
+    }
+
+    /** The usual ones of someone who takes so long in unison. Estimates. */
+    public static Tuning of(double unison) {
+      return new Tuning(unison, FIFTH_PART * unison, OTHER_PART * unison);
+    }
+
+    /** The seconds for an interval of so many semitones, up or down. */
+    public double seconds(double semitones) {
+      return switch ((int) Math.floorMod(Math.round(semitones), (long) OCTAVE)) {
+        case 0 -> unison;
+        case 5, 7 -> fifth;
+        default -> other;
+      };
+    }
+  }
+
   /** Estimates; no source was found that measured players. */
-  private static final Hands USUAL = new Hands(1.25, 1.2, 8, 60, 300, Fit.CLOSE);
+  private static final Hands USUAL =
+      new Hands(
+          1.25,
+          1.2,
+          Tuning.of(8),
+          1,
+          new Plugs(Fit.CLOSE, OptionalDouble.empty()),
+          new Way(60, 20),
+          300);
 
   public Hands {
-    for (double each : new double[] {light, readSeconds, tuneSeconds, bagCm, sweepDegrees}) {
-      if (!(each > 0 && each < Double.POSITIVE_INFINITY)) {
-        throw new IllegalArgumentException("hands need something above nothing: " + each);
-      }
-    }
+    aboveNothing(light);
+    aboveNothing(readSeconds);
+    aboveNothing(raiseSeconds);
+    aboveNothing(sweepDegrees);
   }
 
   /** Of whom nothing is known. */
   public static Hands usual() {
     return USUAL;
+  }
+
+  private static void aboveNothing(double each) {
+    if (!(each > 0 && each < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException("hands need something above nothing: " + each);
+    }
   }
 }

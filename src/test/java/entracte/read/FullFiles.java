@@ -43,7 +43,8 @@ final class FullFiles {
         drums: {device: pipe, channel: 10, send: song, notes off: one by one}
       foot switch: {port: Pedal, press: cc 64 on channel 2, hold: back, back: note 12,
                     latching: yes, lock out: 0.3 s}
-      hands: {light: 1.25, read: 1 s, tune: 8 s, bag: 60 cm, sweep: 300, plugs: close}
+      hands: {light: 1.25, read: 1 s, tune: 8 s, tune fifth: 9 s, tune other: 11 s, raise: 1 s,
+        plugs: close, pull: 0.3 s, bag: 60 cm, hang: 20 cm, sweep: 300}
       """;
 
   private static final String PATCH =

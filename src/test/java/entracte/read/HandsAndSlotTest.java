@@ -53,11 +53,29 @@ final class HandsAndSlotTest {
         new Hands(
             1.5,
             usual.readSeconds(),
-            usual.tuneSeconds(),
-            40,
-            usual.sweepDegrees(),
-            Hands.Fit.TIGHT),
+            usual.tuning(),
+            usual.raiseSeconds(),
+            new Hands.Plugs(Hands.Fit.TIGHT, OptionalDouble.empty()),
+            new Hands.Way(40, usual.way().hangCm()),
+            usual.sweepDegrees()),
         hands);
+  }
+
+  @Test
+  void everyTimeThatNobodyMeasuredMayBeSaid() {
+    String said =
+        "tune: 6 s, tune fifth: 7 s, tune other: 20 s, raise: 2 s, pull: 0.5 s, hang: 12 cm";
+    Hands hands = set("hands: {" + said + "}\n", SET + SONG).rig().hands();
+    assertEquals(new Hands.Tuning(6, 7, 20), hands.tuning());
+    assertEquals(2, hands.raiseSeconds());
+    assertEquals(OptionalDouble.of(0.5), hands.plugs().pullSeconds());
+    assertEquals(12, hands.way().hangCm());
+  }
+
+  @Test
+  void otherIntervalsFollowTheTimeForAUnison() {
+    assertEquals(
+        new Hands.Tuning(4, 5, 6), set("hands: {tune: 4 s}\n", SET + SONG).rig().hands().tuning());
   }
 
   @Test

@@ -122,11 +122,14 @@ class FastestTest {
     return Checker.check(read.setList().orElseThrow(), read.places()).set().orElseThrow();
   }
 
-  static Pair plans(PlayableSet set, double plug, double turn) {
+  private static Pair plans(PlayableSet set, double plug, double turn) {
+    return plans(set, plug, turn, Options.defaults());
+  }
+
+  static Pair plans(PlayableSet set, double plug, double turn, Options options) {
     Tempo tempo = player(set, plug, turn).tempo(set.setList().rig());
-    Plan fewest = plan(set, Options.defaults());
-    Plan fastest =
-        plan(set, Options.defaults().withAim(Aim.FASTEST).withTempo(tempo).withNear(fewest));
+    Plan fewest = plan(set, options);
+    Plan fastest = plan(set, options.withAim(Aim.FASTEST).withTempo(tempo).withNear(fewest));
     assertEquals(List.of(), Verifier.verify(fastest));
     return new Pair(fewest, fastest, tempo);
   }
