@@ -33,6 +33,9 @@ final class KeyTalk implements Talk, Wiring.Listener {
   /** Where the words of a timed step begin, behind its number. */
   private static final String HANGING = " ".repeat(8);
 
+  /** A terminal that says less says nothing. */
+  private static final int NARROWEST = 20;
+
   private static final String NEXT = "";
   private static final String BACK = "u";
 
@@ -44,6 +47,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
   private Optional<FootLogic> press = Optional.empty();
   private Optional<FootLogic> back = Optional.empty();
   private String timed = "";
+  private int width = PlanText.WIDTH;
 
   KeyTalk(Streams streams, InstantSource clock) {
     this.streams = streams;
@@ -54,7 +58,13 @@ final class KeyTalk implements Talk, Wiring.Listener {
   void listen(Optional<FootSwitch> pedal) throws IOException {
     Keyboard keyboard = Keyboard.open(this::key);
     open.add(keyboard);
+    narrow(keyboard.columns());
     pedal.filter(p -> !p.port().isEmpty()).ifPresent(this::listen);
+  }
+
+  /** Lines as long as the terminal is wide, if it is narrow. */
+  void narrow(int columns) {
+    width = columns < NARROWEST ? PlanText.WIDTH : Math.min(PlanText.WIDTH, columns);
   }
 
   private void listen(FootSwitch pedal) {
@@ -77,13 +87,16 @@ final class KeyTalk implements Talk, Wiring.Listener {
 
   @Override
   public void say(String line) {
-    LineTalk.fill(streams, line);
+    LineTalk.fill(streams, line, width);
     streams.out().flush();
   }
 
   @Override
   public Optional<String> ask(String line) {
-    streams.text(line);
+    List<String> lines = Fill.lines(line.strip(), width, "", "  ");
+    int last = lines.size() - 1;
+    lines.subList(0, last).forEach(streams::line);
+    streams.text(lines.get(last) + " ");
     streams.out().flush();
     Optional<String> answer = answer(() -> {});
     streams.line(answer.orElse(""));
@@ -95,7 +108,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
   @Override
   public Optional<String> ask(String line, DoubleSupplier seconds) {
     if (!line.equals(timed)) {
-      Fill.lines(line.strip(), PlanText.WIDTH, leading(line), HANGING).forEach(streams::line);
+      Fill.lines(line.strip(), width, leading(line), HANGING).forEach(streams::line);
       timed = line;
     }
     paint(seconds);

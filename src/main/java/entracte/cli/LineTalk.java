@@ -23,12 +23,16 @@ final class LineTalk implements Talk {
 
   /** Prints a line in as many as it takes; those that fit stay as they are, plots above all. */
   static void fill(Streams streams, String line) {
-    if (Fill.width(line) <= PlanText.WIDTH) {
+    fill(streams, line, PlanText.WIDTH);
+  }
+
+  static void fill(Streams streams, String line, int width) {
+    if (Fill.width(line) <= width) {
       streams.line(line);
       return;
     }
     String indent = line.startsWith("  ") ? "  " : "";
-    Fill.lines(line.strip(), PlanText.WIDTH, indent, indent + "  ").forEach(streams::line);
+    Fill.lines(line.strip(), width, indent, indent + "  ").forEach(streams::line);
   }
 
   @Override

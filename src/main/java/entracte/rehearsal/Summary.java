@@ -20,6 +20,9 @@ public final class Summary {
 
   private static final double EVEN = 0.5;
 
+  /** Odds below these say nothing of a law. */
+  private static final double TELLING = 0.65;
+
   private final Plan plan;
   private final CueSheet sheet;
   private final Learned learned;
@@ -145,6 +148,9 @@ public final class Summary {
   private static String law(Outlook outlook) {
     double exponential = outlook.favours(Family.EXPONENTIAL);
     boolean leading = exponential > EVEN;
+    if (Math.max(exponential, 1 - exponential) < TELLING) {
+      return "The times do not tell yet whether they fall by a power law or an exponential one.";
+    }
     return "The times fall more like "
         + (leading ? "an exponential law" : "a power law")
         + " than "

@@ -34,6 +34,19 @@ public final class Keyboard implements AutoCloseable {
     return keyboard;
   }
 
+  /**
+   * How many characters fit in a line.
+   *
+   * @throws IOException if the terminal does not say
+   */
+  public int columns() throws IOException {
+    try {
+      return terminal.getTerminalSize().getColumns();
+    } catch (IllegalArgumentException | IndexOutOfBoundsException unsaid) {
+      throw new IOException("no size", unsaid); // of a terminal that tells no figures
+    }
+  }
+
   private void read(Consumer<Key> told) {
     try {
       while (true) {

@@ -104,4 +104,20 @@ class KeyTalkTest {
         () -> 0);
     assertTrue(shown().contains("\n        osc 3 pitch\n"), shown());
   }
+
+  @Test
+  void inANarrowTerminalNoWordIsBroken() {
+    talk.narrow(40);
+    talk.say("Bring the rig to where Kettle leaves it, without the clock: 28 moves.");
+    talk.key(new Key.Letter('q'));
+    talk.ask("Enter once the rig stands as Kettle leaves it, q to end: ");
+    assertEquals(
+        """
+        Bring the rig to where Kettle leaves it,
+          without the clock: 28 moves.
+        Enter once the rig stands as Kettle
+          leaves it, q to end: q
+        """,
+        shown());
+  }
 }

@@ -50,7 +50,22 @@ class SummaryTest {
     assertTrue(
         lines.get(from + 9).matches("  Odds of making the gap: \\d+ % \\(\\d+ % before\\)\\. .*"),
         lines.get(from + 9));
-    assertTrue(lines.get(from + 10).startsWith("  The times fall more like "));
+    assertEquals(
+        "  The times do not tell yet whether they fall by a power law or an exponential one.",
+        lines.get(from + 10));
+  }
+
+  @Test
+  void aLawIsNamedOnceTheTimesTellIt() {
+    double[] exponential = new double[16];
+    for (int n = 0; n < exponential.length; n++) {
+      exponential[n] = 60 * Law.exponential(0.4, 0.4).part(n + 1);
+    }
+    assertTrue(
+        lines(exponential).stream()
+            .anyMatch(
+                line -> line.startsWith("  The times fall more like an exponential law than")),
+        lines(exponential).toString());
   }
 
   @Test
