@@ -35,7 +35,7 @@ final class SlotSum {
             + TimeText.of(songs)
             + ", between them "
             + TimeText.of(between)
-            + " (talk or changeover, the longer of both): "
+            + " (talk or changeover, whichever is longer): "
             + TimeText.of(songs + between)
             + " in all"
             + (cues.stream().anyMatch(cue -> cue.card().encore()) ? ", encore included." : ".");

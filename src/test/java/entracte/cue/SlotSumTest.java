@@ -17,7 +17,7 @@ class SlotSumTest {
     Slot slot = new Slot(OptionalDouble.of(600), 60);
     assertEquals(
         Optional.of(
-            "Songs 7 min, between them 1 min 40 s (talk or changeover, the longer of both): 8 min"
+            "Songs 7 min, between them 1 min 40 s (talk or changeover, whichever is longer): 8 min"
                 + " 40 s in all. Slot 10 min, less 1 min in reserve: 20 s to spare."),
         sum(slot, song("One", 200), song("Two", 120, 70), song("Three", 100, 10)));
   }
@@ -27,7 +27,7 @@ class SlotSumTest {
     Slot slot = new Slot(OptionalDouble.of(240), 0);
     assertEquals(
         Optional.of(
-            "Songs 5 min, between them 30 s (talk or changeover, the longer of both): 5 min 30 s"
+            "Songs 5 min, between them 30 s (talk or changeover, whichever is longer): 5 min 30 s"
                 + " in all. Slot 4 min: 1 min 30 s too long."),
         sum(slot, song("One", 200), song("Two", 100)));
   }
@@ -36,7 +36,7 @@ class SlotSumTest {
   void aSongWithoutALengthIsNamed() {
     assertEquals(
         Optional.of(
-            "Songs 3 min 20 s, between them 30 s (talk or changeover, the longer of both): 3 min"
+            "Songs 3 min 20 s, between them 30 s (talk or changeover, whichever is longer): 3 min"
                 + " 50 s in all. No length is given for Two."),
         sum(Slot.open(), song("One", 200), song("Two", 0)));
   }

@@ -113,7 +113,22 @@ class StatisticsTest {
     assertEquals(0.975, level.chance(21.269791), 1e-7);
   }
 
-  /** The same data on logarithms, worked out by the same formula with SciPy. */
+  /**
+   * J. L. Devore, <em>Probability and Statistics for Engineering and the Sciences</em>, Example
+   * 7.13: fat in ten hot dogs, interval 12.09 to 31.71 for the eleventh. The example is from
+   * memory; its mean 21.90 and spread 4.134 follow from the data.
+   */
+  @Test
+  void forTenReadingsItIsTheTextbooksToo() {
+    Level level =
+        Level.of(Level.Prior.none(), 25.2, 21.3, 22.8, 17.0, 29.8, 21.0, 25.5, 16.0, 20.9, 19.5);
+    assertEquals(21.90, level.mean(), 0.005);
+    assertEquals(4.134, level.spread(), 0.0005);
+    assertEquals(12.09, level.next(0.025), 0.01);
+    assertEquals(31.71, level.next(0.975), 0.01);
+  }
+
+  /** Those 22 loads on logarithms, worked out by the same formula with SciPy. */
   @Test
   void onLogarithmsTheIntervalIsLopsidedAndAboveZero() {
     Level level = Level.of(Level.Prior.none(), DoubleStream.of(LOADS).map(Math::log).toArray());
