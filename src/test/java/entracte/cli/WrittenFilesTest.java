@@ -1,0 +1,112 @@
+package entracte.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Where commands write: beside the set, into the file that was named, and nowhere else, whatever
+ * the names in the files would like.
+ */
+class WrittenFilesTest {
+  @TempDir Path folder;
+  private final Typist typist = new Typist();
+  private Path night;
+
+  @BeforeEach
+  void writeASetWithWickedNames() throws IOException {
+    night = folder.resolve("night");
+    FirstSet.write(night);
+    change("set.yaml", "set: First Night", "set: ../wicked");
+    change("set.yaml", "song: Opening", "song: ../../wicked");
+    change("rig.yaml", "rig: First case", "rig: /tmp/wicked");
+    change("patches/low-voice.yaml", "patch: low voice", "patch: '..\\wicked'");
+    Files.writeString(folder.resolve("neighbour.txt"), "mine");
+  }
+
+  private void change(String name, String old, String now) throws IOException {
+    String text = Files.readString(night.resolve(name));
+    assertTrue(text.contains(old), text);
+    Files.writeString(night.resolve(name), text.replace(old, now));
+  }
+
+  private Map<String, String> files() throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path each : (Iterable<Path>) all.filter(Files::isRegularFile)::iterator) {
+        files.put(
+            folder.relativize(each).toString(), HexFormat.of().formatHex(Files.readAllBytes(each)));
+      }
+    }
+    return files;
+  }
+
+  private void type(String command, String... more) {
+    String[] words = new String[2 + more.length];
+    words[0] = command;
+    words[1] = night.toString();
+    System.arraycopy(more, 0, words, 2, more.length);
+    typist.hearing("\n".repeat(200)).type(words);
+    assertFalse(typist.err().contains("the program failed"), typist.err());
+  }
+
+  @Test
+  void whatOnlyTellsWritesNothing() throws IOException {
+    Map<String, String> before = files();
+    type("check");
+    type("check", "--stage");
+    type("plan", "--why");
+    type("plan", "--json");
+    type("order", "--seconds", "0.2");
+    type("whatif", "--seconds", "0.2");
+    type("stage", "--dry-run");
+    type("new");
+    assertEquals(before, files());
+  }
+
+  @Test
+  void whatWritesAddsFilesOfItsOwnBesideTheSet() throws IOException {
+    Map<String, String> before = files();
+    type("rehearse");
+    type("sheet", "-o", night.resolve("sheet.pdf").toString());
+    type("sheet", "-o", night.resolve("sheet.txt").toString());
+    type("sheet", "-o", night.resolve("maps.svg").toString());
+    Map<String, String> after = files();
+    before.forEach((name, bytes) -> assertEquals(bytes, after.get(name), name));
+    after.keySet().removeAll(before.keySet());
+    assertTrue(after.containsKey("night/rehearsal.log"), after.keySet()::toString);
+    assertTrue(after.containsKey("night/sheet.pdf"), after.keySet()::toString);
+    assertTrue(
+        after.keySet().stream()
+            .allMatch(
+                name -> name.matches("night/(rehearsal\\.log|sheet\\.(pdf|txt)|maps.*\\.svg)")),
+        after.keySet()::toString);
+  }
+
+  /** With a loader that makes objects, the first would make a file, the second reach out. */
+  @Test
+  void aTagMakesNothing() throws IOException {
+    Path victim = folder.resolve("victim");
+    Files.writeString(
+        night.resolve("set.yaml"),
+        """
+        set: !!java.io.FileOutputStream [%s]
+        rig: !!javax.script.ScriptEngineManager [!!java.net.URLClassLoader [[]]]
+        """
+            .formatted(victim));
+    assertEquals(1, typist.type("check", night.toString()));
+    assertTrue(typist.out().contains("a ! means nothing here"), typist.out());
+    assertFalse(Files.exists(victim));
+  }
+}
