@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
@@ -25,7 +26,7 @@ final class FolderTrials {
     Path file = StageJournal.beside(set);
     List<Trial> trials = new ArrayList<>();
     try {
-      if (Files.exists(file)) {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         trials.add(old(file));
       } else {
         fresh(file);

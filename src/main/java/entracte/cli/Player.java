@@ -36,6 +36,11 @@ final class Player {
       return Stop.trouble(
           "the rehearsal log cannot be used: " + file + " is a folder", "Move it aside.");
     }
+    if (Files.isSymbolicLink(file)) {
+      return Stop.trouble(
+          "the rehearsal log cannot be used: " + file + " is a link",
+          "Put the file itself beside the set.");
+    }
     boolean denied = e instanceof AccessDeniedException;
     return Stop.trouble(
         "the rehearsal log cannot be used: "

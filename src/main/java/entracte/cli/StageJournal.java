@@ -51,7 +51,7 @@ final class StageJournal {
 
   private Opened open() throws IOException {
     try {
-      if (Files.exists(file) && !Files.isRegularFile(file)) {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file)) {
         return taken(JournalFile.without(NAME + " is no ordinary file", JournalRead.nothing()));
       }
       return taken(JournalFile.open(file));

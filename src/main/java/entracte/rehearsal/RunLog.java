@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
@@ -18,7 +19,8 @@ import java.util.Set;
 /**
  * The rehearsal log of a set: a text file that only ever grows. Each line is on the disk before the
  * next is asked for. Whatever cuts a line off (a crash, an empty battery, a full disk) costs that
- * line and no other.
+ * line and no other. A link in its place is not written through: who hands on a set must not choose
+ * what files of yours grow.
  */
 public final class RunLog {
   private static final String HEAD =
@@ -124,8 +126,8 @@ public final class RunLog {
    * @throws IOException if they cannot
    */
   void tryOut() throws IOException {
-    if (Files.exists(file)) {
-      FileChannel.open(file, StandardOpenOption.WRITE).close();
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS).close();
     } else if (!Files.isWritable(file.toAbsolutePath().getParent())) {
       throw new AccessDeniedException(file.toString());
     }
@@ -144,7 +146,11 @@ public final class RunLog {
   private void append(String line) throws IOException {
     try (FileChannel channel =
         FileChannel.open(
-            file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            file,
+            StandardOpenOption.CREATE,
+            StandardOpenOption.READ,
+            StandardOpenOption.WRITE,
+            LinkOption.NOFOLLOW_LINKS)) {
       String before = channel.size() == 0 ? HEAD : endsInside(channel) ? "\n" : "";
       ByteBuffer bytes = ByteBuffer.wrap((before + line + "\n").getBytes(StandardCharsets.UTF_8));
       channel.position(channel.size());

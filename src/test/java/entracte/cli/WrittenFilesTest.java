@@ -94,6 +94,26 @@ class WrittenFilesTest {
         after.keySet()::toString);
   }
 
+  /** A set from a stranger may hold links; nothing grows at their other end. */
+  @Test
+  void nothingIsWrittenThroughALink() throws IOException {
+    Path victim = folder.resolve("neighbour.txt");
+    Files.createSymbolicLink(night.resolve("rehearsal.log"), victim);
+    Files.createSymbolicLink(night.resolve("sheet.pdf"), victim);
+    Files.createSymbolicLink(night.resolve("stage.journal"), victim);
+    type("rehearse");
+    assertTrue(
+        typist.err().endsWith("rehearsal.log is a link\n  Put the file itself beside the set.\n"));
+    type("sheet", "-o", night.resolve("sheet.pdf").toString());
+    assertTrue(typist.err().contains("I leave it alone"), typist.err());
+    type("check", "--stage");
+    assertEquals("mine", Files.readString(victim));
+    Files.delete(night.resolve("stage.journal"));
+    Files.createSymbolicLink(night.resolve("stage.journal"), folder.resolve("nowhere"));
+    type("check", "--stage");
+    assertTrue(typist.out().replaceAll("\\s+", " ").contains("stage.journal is no ordinary file."));
+  }
+
   /** With a loader that makes objects, the first would make a file, the second reach out. */
   @Test
   void aTagMakesNothing() throws IOException {
