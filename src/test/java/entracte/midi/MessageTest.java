@@ -31,6 +31,7 @@ final class MessageTest {
     bytes("D2 11", new Message.ChannelPressure(3, 17));
     bytes("E0 00 40", new Message.PitchBend(1, 8192));
     bytes("E0 7F 7F", new Message.PitchBend(1, 16383));
+    bytes("EF 00 40", new Message.PitchBend(16, 8192));
   }
 
   /** The program changes of the example file in Standard MIDI Files 1.0 (MMA RP-001). */
