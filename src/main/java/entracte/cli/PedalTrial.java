@@ -35,12 +35,12 @@ final class PedalTrial {
   }
 
   private Trial midi(FootSwitch pedal) throws IOException, InterruptedException {
-    ask();
     Optional<Trigger> wanted = Trigger.parse(pedal.press());
     boolean answers =
         PedalWatch.hears(
             pedal.port(),
             venue.footSeconds(),
+            this::ask,
             message -> wanted.stream().anyMatch(t -> t.sense(message) != Trigger.Sense.NOTHING));
     return answers
         ? Trial.ready(WHAT, "It answers with " + pedal.press() + ".")

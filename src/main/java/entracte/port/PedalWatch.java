@@ -18,9 +18,11 @@ public final class PedalWatch {
   /**
    * Waits until the port gives a message that is wanted, and no longer than so many seconds.
    *
+   * @param opened is run once the port is listened to
    * @throws IOException if the port is not there or in use elsewhere
    */
-  public static boolean hears(String port, double seconds, Predicate<Message> wanted)
+  public static boolean hears(
+      String port, double seconds, Runnable opened, Predicate<Message> wanted)
       throws IOException, InterruptedException {
     CountDownLatch heard = new CountDownLatch(1);
     AutoCloseable open =
@@ -32,6 +34,7 @@ public final class PedalWatch {
               }
             });
     try {
+      opened.run();
       return heard.await((long) (seconds * TimeUnit.SECONDS.toNanos(1)), TimeUnit.NANOSECONDS);
     } finally {
       Wiring.Quietly.close(open);

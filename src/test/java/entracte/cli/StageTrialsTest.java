@@ -222,6 +222,7 @@ class StageTrialsTest {
     rigHas("foot switch: {port: Pedal, press: cc 64}\n");
     assertEquals(3, tried());
     assertTrue(told("pedal").startsWith("NOT READY pedal Not usable: there is no port Pedal."));
+    assertEquals("", typist.err());
     Loopback pedal = Loopback.pedal("Pedal");
     assertEquals(3, tried());
     assertTrue(told("pedal").startsWith("NOT READY pedal No cc 64 came from Pedal."));
