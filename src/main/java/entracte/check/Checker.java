@@ -56,6 +56,7 @@ public final class Checker {
     RigIndex rig = new RigIndex(set.rig());
     boolean rigIsSound = checkRig(rig) && rigIsWhole;
     new SongList(findings).check(set);
+    new SetTimes(findings).check(set);
     new SongOrder(findings).check(set);
     GearCues cues = new GearCues(set.rig(), findings);
     set.songs().forEach(cues::check);

@@ -46,6 +46,11 @@ final class Findings {
     add(Severity.WARNING, places.of(piece, whole), message, advice);
   }
 
+  /** A warning of a part of {@code piece} that is a mere number. */
+  void warningInPart(Object piece, String part, String message, String advice) {
+    add(Severity.WARNING, places.ofPart(piece, part), message, advice);
+  }
+
   void note(Object piece, String message, String advice) {
     add(Severity.NOTE, places.of(piece), message, advice);
   }

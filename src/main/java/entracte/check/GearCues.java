@@ -66,9 +66,9 @@ final class GearCues {
     } else if (fine.number() < 0 || fine.number() > HIGHEST_FINE) {
       findings.error(fine, cue, "there is no " + name, "Parameters are numbered from 0 to 16383.");
     } else if (fine.value() < 0 || fine.value() > HIGHEST_FINE) {
-      findings.error(
+      findings.errorInPart(
           fine,
-          cue,
+          "value",
           "%s cannot be set to %d".formatted(name, fine.value()),
           "Fine values run from 0 to 16383.");
     }
@@ -116,10 +116,10 @@ final class GearCues {
             "controller " + controller + " is no sound setting but an order to the whole channel",
             "Use a controller from 0 to 119.");
       } else if (!isByte(change.value())) {
-        findings.error(
+        findings.errorInPart(
             change,
-            cue,
-            "controller %d cannot be set to %d".formatted(controller, change.value()),
+            "value",
+            "%s cannot be set to %d".formatted(name(change), change.value()),
             "Its values run from 0 to 127.");
       } else if (controller == BANK_HIGH || controller == BANK_LOW) {
         findings.warning(
@@ -129,10 +129,15 @@ final class GearCues {
             "Write \"bank: 1/2\" with both its figures; it then leaves before the program.");
       }
       if (!sent.add(controller)) {
-        findings.warning(
-            change, cue, "controller " + controller + " is set twice", "Only one can be heard.");
+        findings.warning(change, cue, name(change) + " is set twice", "Only one can be heard.");
       }
     }
+  }
+
+  /** As the player calls it, and by its number, which two names may share. */
+  private static String name(ControlChange change) {
+    String number = "controller " + change.controller();
+    return change.written().startsWith("cc ") ? number : change.written() + " (" + number + ")";
   }
 
   private static boolean isByte(int value) {

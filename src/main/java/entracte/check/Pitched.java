@@ -99,7 +99,8 @@ final class Pitched {
     return hasPitch(part, source.owner().role(), Direction.OUT);
   }
 
-  private static boolean hasPitch(Part part, int role, Direction direction) {
+  /** Whether the role's modules have a jack named for pitch. */
+  static boolean hasPitch(Part part, int role, Direction direction) {
     CastRole cast = part.roles().get(role);
     Predicate<Jack> wanted = jack -> jack.direction() == direction && isPitch(jack.name());
     Stream<Group> groups = cast.candidates().get(0).kind().groups().stream();

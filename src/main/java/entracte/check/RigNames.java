@@ -26,7 +26,7 @@ final class RigNames {
   }
 
   private void checkKinds(Rig all) {
-    Names kinds = new Names("the kind", "Call one of them otherwise.");
+    Names kinds = new Names("the kind");
     for (Kind kind : all.kinds()) {
       kinds.add(kind.name(), kind, kind);
       checkJacks(kind);
@@ -35,11 +35,20 @@ final class RigNames {
   }
 
   private void checkModules(Rig all) {
-    Names modules = new Names("the module", "Number them, such as \"%1$s 1\" and \"%1$s 2\".");
+    Set<String> seen = new HashSet<>();
     for (Module module : all.modules()) {
-      modules.add(module.name(), module, module);
+      if (!seen.add(module.name())) {
+        findings.error(
+            module, "the module \"" + module.name() + "\" stands twice", numbered(module.name()));
+      }
       checkDot(module);
     }
+  }
+
+  private static String numbered(String name) {
+    return name.isEmpty() || !Character.isDigit(name.charAt(name.length() - 1))
+        ? "Number them, such as \"%1$s 1\" and \"%1$s 2\".".formatted(name)
+        : "Give one of them another number.";
   }
 
   /** {@code mix.2} may be a module, or the second channel of the module {@code mix}. */
@@ -55,8 +64,8 @@ final class RigNames {
   }
 
   private void checkJacks(Kind kind) {
-    Names outside = new Names("the jack", "Call one of them otherwise.");
-    Names inChannels = new Names("the channels' jack", "Call one of them otherwise.");
+    Names outside = new Names("the jack");
+    Names inChannels = new Names("the channels' jack");
     Map<String, Group> equal = new LinkedHashMap<>();
     for (Group group : kind.groups()) {
       Names names = group.form() == Group.Form.CHANNELS ? inChannels : outside;
@@ -96,7 +105,7 @@ final class RigNames {
   /** Knobs, switches and jumpers of one owner are set side by side, so they share their names. */
   private void checkControls(Kind kind) {
     for (Group group : kind.groups()) {
-      Names names = new Names("the control", "Call one of them otherwise.");
+      Names names = new Names("the control");
       group.knobs().forEach(knob -> names.add(knob.name(), knob, kind));
       group.switches().forEach(flipped -> names.add(flipped.name(), flipped, kind));
       if (group.form() == Group.Form.OWN) {
@@ -109,11 +118,9 @@ final class RigNames {
   private final class Names {
     private final Set<String> seen = new HashSet<>();
     private final String what;
-    private final String advice;
 
-    Names(String what, String advice) {
+    Names(String what) {
       this.what = what;
-      this.advice = advice;
     }
 
     void add(String name, Object piece, Object whole) {
@@ -123,7 +130,7 @@ final class RigNames {
             piece,
             whole,
             "%s \"%s\" stands twice%s".formatted(what, name, in),
-            advice.formatted(name));
+            "Call one of them otherwise.");
       }
     }
   }

@@ -13,8 +13,8 @@ import picocli.CommandLine.Spec;
     sortOptions = false,
     description = {
       "Prints a script for bash and zsh, with which the tab key completes the commands and options"
-          + " of a program called entracte. Where you start the jar with java, give it that name"
-          + " first:",
+          + " of a program called entracte.",
+      "Where you start the jar with java, give it that name first:",
       "  entracte() { java -jar /FOLDER/entracte.jar \"$@\"; }",
       "  source <(entracte completion)",
       "In zsh put this line before them: autoload -U compinit bashcompinit; compinit; bashcompinit"

@@ -7,6 +7,7 @@ import entracte.rig.Module;
 import entracte.rig.Socket;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Why a cord comes, goes or changes places. Sentences without their full stops. */
@@ -32,15 +33,22 @@ final class CordReasons {
       return "it waits there, unheard";
     }
     int song = needed.getAsInt();
-    if (song == to) {
-      return wanted(song, cord);
-    }
-    return course.early(song) + quiet(to, song, cord);
+    return song == to ? wanted(song, cord) : course.early(song) + quiet(to, song, cord);
   }
 
+  /** Of a plug that must leave its jack now, that comes first, wherever it goes to wait. */
   String whyMoved(int to, Action.Shift shift) {
     Cord from = shift.from().cord();
     Cord next = shift.to().cord();
+    int song = songFor(to, next);
+    Optional<String> inTheWay = inTheWay(to, from);
+    if (song > to && inTheWay.isPresent()) {
+      return inTheWay.get()
+          + "; its new place is for "
+          + course.numbered(song)
+          + ": "
+          + quiet(to, song, next);
+    }
     Optional<String> left =
         taken(to, from, ShiftOrder.leaves(shift)).or(() -> heard(to, from.sink().module()));
     boolean samePart = from.sink().module().equals(next.sink().module());
@@ -87,9 +95,17 @@ final class CordReasons {
     if (!parking) {
       return "this set parks no cords";
     }
-    return course.neededLater(to, cord)
+    OptionalInt later =
+        IntStream.range(to + 1, course.songs())
+            .filter(song -> course.isRequired(song, cord) || inTheWay(song, cord).isPresent())
+            .findFirst();
+    if (later.isEmpty()) {
+      return "no later song needs it";
+    }
+    int song = later.getAsInt();
+    return course.isRequired(song, cord)
         ? "the cord or its jacks are needed first"
-        : "no later song needs it";
+        : "in " + course.numbered(song) + " " + inTheWay(song, cord).orElseThrow();
   }
 
   /** From source to sink, by what they are in the sound; then who plays the part it comes to. */

@@ -88,7 +88,12 @@ final class Course {
 
   /** How a reason begins that speaks of a later song. */
   String early(int song) {
-    return "early, for song " + (song + 1) + " (" + title(song) + "): ";
+    return "early, for " + numbered(song) + ": ";
+  }
+
+  /** {@code song 2 (Dawn)}. */
+  String numbered(int song) {
+    return "song " + (song + 1) + " (" + title(song) + ")";
   }
 
   boolean isRequired(int song, Cord cord) {
@@ -111,16 +116,6 @@ final class Course {
       }
     }
     return OptionalInt.empty();
-  }
-
-  /** Whether any song from {@code from} on needs the cord, plugged anew or not. */
-  boolean neededLater(int from, Cord cord) {
-    for (int song = from; song < songs.size(); song++) {
-      if (isRequired(song, cord)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   NamedSettings settings(int song) {

@@ -91,6 +91,11 @@ final class Fields {
       notes.slip(
           place(), "this " + key + " has no name", "Begin the file with a line " + key + ": NAME.");
     }
-    return leaf(key).map(Leaf::name).filter(n -> !n.isEmpty()).orElseGet(file::bare);
+    Optional<Leaf> written = leaf(key);
+    written
+        .filter(leaf -> leaf.name().isEmpty())
+        .ifPresent(
+            leaf -> notes.slip(leaf.place(), "this name is empty", "Give the " + key + " a name."));
+    return written.map(Leaf::name).filter(n -> !n.isEmpty()).orElseGet(file::bare);
   }
 }

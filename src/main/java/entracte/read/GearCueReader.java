@@ -84,7 +84,7 @@ final class GearCueReader {
     Matcher bytes = BANK.matcher(leaf.map(Leaf::name).orElse(""));
     if (bytes.matches()) {
       Bank bank = new Bank(Integer.parseInt(bytes.group(1)), Integer.parseInt(bytes.group(2)));
-      return Optional.of(notes.note(bank, line.key().place()));
+      return Optional.of(notes.note(bank, line.value().place()));
     }
     leaf.ifPresent(
         l ->
@@ -112,7 +112,7 @@ final class GearCueReader {
         .leaf(line)
         .flatMap(this::whole)
         .map(value -> new ControlChange(controller.getAsInt(), value, line.name()))
-        .map(change -> notes.note(change, line.key().place()));
+        .map(change -> noted(change, line));
   }
 
   /** {@code rpn 0}, {@code nrpn 130}, {@code fine volume}, {@code fine cc 7}. */
@@ -136,7 +136,12 @@ final class GearCueReader {
     return shapes
         .leaf(line)
         .flatMap(this::whole)
-        .map(value -> notes.note(new Fine(kind, number, value, line.name()), line.key().place()));
+        .map(value -> noted(new Fine(kind, number, value, line.name()), line));
+  }
+
+  private <T> T noted(T piece, Entry line) {
+    notes.notePart(piece, "value", line.value().place());
+    return notes.note(piece, line.key().place());
   }
 
   private static OptionalInt controller(String name) {

@@ -60,7 +60,9 @@ public final class SetReader {
     }
     Fields fields = new Fields(table.get(), KEYS, notes);
     String name = fields.title("set", file);
-    OptionalDouble gap = fields.leaf("gap").map(values::seconds).orElse(OptionalDouble.empty());
+    Optional<Leaf> gapLeaf = fields.leaf("gap");
+    OptionalDouble seconds = gapLeaf.map(values::stretch).orElse(OptionalDouble.empty());
+    SongReader.Gap gap = new SongReader.Gap(seconds, gapLeaf);
     boolean parking = fields.leaf("park").map(values::yes).orElse(true);
     Slot slot = slot(fields);
     Optional<String> fallback = fields.leaf("fallback").map(Leaf::name);
@@ -76,8 +78,12 @@ public final class SetReader {
   private Slot slot(Fields fields) {
     OptionalDouble reserve =
         fields.leaf("reserve").map(values::stretch).orElse(OptionalDouble.empty());
-    return new Slot(
-        fields.leaf("slot").map(values::stretch).orElse(OptionalDouble.empty()), reserve.orElse(0));
+    Slot slot =
+        new Slot(
+            fields.leaf("slot").map(values::stretch).orElse(OptionalDouble.empty()),
+            reserve.orElse(0));
+    fields.leaf("reserve").ifPresent(leaf -> notes.notePart(slot, "reserve", leaf.place()));
+    return notes.note(slot, fields.leaf("slot").map(Leaf::place).orElse(fields.place()));
   }
 
   private Optional<Rig> rig(Fields fields) {
@@ -91,7 +97,7 @@ public final class SetReader {
   }
 
   /** The songs; none at all if they cannot be read, an empty list if the set has none. */
-  private Optional<List<Song>> songs(Fields fields, OptionalDouble gap, OrderReader order) {
+  private Optional<List<Song>> songs(Fields fields, SongReader.Gap gap, OrderReader order) {
     Optional<Entry> entry = fields.entry("songs");
     if (entry.isEmpty()) {
       return Optional.of(List.of());

@@ -33,6 +33,9 @@ final class SongReader {
           "before",
           "after");
 
+  /** What the set says of the gaps of all its songs. */
+  record Gap(OptionalDouble seconds, Optional<Leaf> written) {}
+
   private final Notebook notes;
   private final Values values;
   private final Shapes shapes;
@@ -55,11 +58,12 @@ final class SongReader {
    * @param number from 1, for a song without a name
    * @param gap what the set says for songs that do not
    */
-  Song read(Table table, int number, OptionalDouble gap) {
+  Song read(Table table, int number, Gap gap) {
     Fields fields = new Fields(table, KEYS, notes);
     String name = name(fields, number);
     Optional<Patch> patch = patch(fields, name);
-    OptionalDouble own = seconds(fields, "gap");
+    Optional<Leaf> gapLeaf = fields.leaf("gap");
+    OptionalDouble own = stretch(gapLeaf);
     order.read(fields, name);
     Song song =
         new Song(
@@ -67,11 +71,12 @@ final class SongReader {
             patch.orElse(new Patch(name, List.of(), List.of(), List.of())),
             // Settings of a patch that cannot be read would each be called a mistake.
             patch.isEmpty() ? List.of() : new SettingsReader(notes).read(fields.lines("settings")),
-            own.isPresent() ? own : gap,
+            own.isPresent() ? own : gap.seconds(),
             new GearCueReader(notes).read(fields.lines("gear")),
             card(fields),
             running(fields),
             sections(fields));
+    gapLeaf.or(gap::written).ifPresent(leaf -> notes.notePart(song, "gap", leaf.place()));
     return notes.note(song, fields.entry("song").map(e -> e.key().place()).orElse(table.place()));
   }
 
@@ -80,7 +85,11 @@ final class SongReader {
       notes.error(
           fields.place(), "song " + number + " has no name", "Begin it with a line song: NAME.");
     }
-    return fields.leaf("song").map(Leaf::name).filter(n -> !n.isEmpty()).orElse("song " + number);
+    Optional<Leaf> written = fields.leaf("song");
+    written
+        .filter(leaf -> leaf.name().isEmpty())
+        .ifPresent(leaf -> notes.slip(leaf.place(), "this name is empty", "Give the song a name."));
+    return written.map(Leaf::name).filter(n -> !n.isEmpty()).orElse("song " + number);
   }
 
   private Optional<Patch> patch(Fields fields, String name) {
@@ -93,12 +102,12 @@ final class SongReader {
     return fields.leaf("patch").flatMap(l -> patches.patch(l, set));
   }
 
-  private OptionalDouble seconds(Fields fields, String key) {
-    return fields.leaf(key).map(values::seconds).orElse(OptionalDouble.empty());
+  private OptionalDouble stretch(Optional<Leaf> leaf) {
+    return leaf.map(values::stretch).orElse(OptionalDouble.empty());
   }
 
   private Song.Running running(Fields fields) {
-    OptionalDouble talk = fields.leaf("talk").map(values::stretch).orElse(OptionalDouble.empty());
+    OptionalDouble talk = stretch(fields.leaf("talk"));
     return new Song.Running(talk.orElse(0), fields.leaf("keep").map(values::yes).orElse(false));
   }
 
@@ -145,7 +154,7 @@ final class SongReader {
         fields.leaf("tempo").map(this::tempo),
         fields.leaf("starts").map(Leaf::name),
         fields.text("notes"),
-        seconds(fields, "length"),
+        stretch(fields.leaf("length")),
         fields.leaf("encore").map(values::yes).orElse(false));
   }
 }

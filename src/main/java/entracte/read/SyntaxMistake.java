@@ -31,13 +31,18 @@ final class SyntaxMistake {
   private static final String QUOTE_IT = "Put the text in quotation marks.";
   private static final String LINE_UP = "Begin lines that belong together in the same column.";
 
+  private static final Rule TAB = end("TAB", "a tab cannot stand here", "Use blanks.");
+
+  /** More lines than this are not named. */
+  private static final int LINES_NAMED = 8;
+
   private static final List<Rule> RULES =
       List.of(
           end(
               "mapping values are not allowed",
               "a colon cannot stand here",
               "Put text that holds \": \" in quotation marks. " + LINE_UP),
-          end("TAB", "a tab cannot stand here", "Use blanks."),
+          TAB,
           end("character '(.)' that cannot start", "a value cannot begin with $1", QUOTE_IT),
           end("flow sequence.*got <scalar>", "a comma or ] is missing before this", ""),
           end("flow mapping.*got <scalar>", "a comma or } is missing before this", ""),
@@ -119,11 +124,30 @@ final class SyntaxMistake {
               case END -> place(end, file);
               case BEGINNING -> place(beginning, file);
             };
-        notes.error(place, rule.message().replace("$1", part), rule.advice());
+        String advice = rule == TAB ? tabs(place, file) : rule.advice();
+        notes.error(place, rule.message().replace("$1", part), advice);
         return;
       }
     }
     notes.error(place(end, file), "this cannot be read as YAML", "SnakeYAML says: " + said);
+  }
+
+  /** An editor that writes one tab writes many: where the others stand, too. */
+  private static String tabs(Place first, TextFile file) {
+    List<String> others =
+        file.linesIndentedByTabs().stream()
+            .filter(line -> line != first.line())
+            .map(line -> Integer.toString(line))
+            .toList();
+    if (others.isEmpty()) {
+      return TAB.advice();
+    }
+    int more = others.size() - LINES_NAMED;
+    String named = String.join(", ", others.subList(0, Math.min(others.size(), LINES_NAMED)));
+    return "Use blanks, here and in "
+        + (others.size() == 1 ? "line " : "lines ")
+        + named
+        + (more > 0 ? " and " + more + " more." : ".");
   }
 
   private static Place place(Mark mark, TextFile file) {

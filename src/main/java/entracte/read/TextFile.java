@@ -2,10 +2,14 @@ package entracte.read;
 
 import entracte.finding.Place;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** A file's text and its lines, cut where YAML cuts them. */
 final class TextFile {
   private static final String LINE_BREAK = "\r\n|[\n\r\u0085\u2028\u2029]";
+
+  private static final Pattern INDENTED_BY_TAB = Pattern.compile(" *\t\\s*[^\\s#]");
 
   private final FileName name;
   private final String text;
@@ -34,6 +38,14 @@ final class TextFile {
   Place place(int line, int column) {
     String lineText = line < lines.size() ? lines.get(line) : "";
     return new Place(name.shown(), line + 1, column + 1, lineText);
+  }
+
+  /** The numbers of the lines, from 1, that have a tab before their first other character. */
+  List<Integer> linesIndentedByTabs() {
+    return IntStream.rangeClosed(1, lines.size())
+        .filter(line -> INDENTED_BY_TAB.matcher(lines.get(line - 1)).lookingAt())
+        .boxed()
+        .toList();
   }
 
   /** Just behind the last character. */

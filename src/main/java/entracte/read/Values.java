@@ -52,7 +52,7 @@ final class Values {
       return value;
     }
     if (Amounts.decimal(text).isPresent()) {
-      slip(leaf, "a time without its unit", "Write " + text + " s.");
+      slip(leaf, "a time without its unit", "Write " + withUnit(text) + ".");
       return Amounts.decimal(text);
     }
     String meant = Amounts.respeltTime(text);
@@ -64,6 +64,13 @@ final class Values {
     lost(
         leaf, length ? "a length, not a time" : "not a time", "Write it like 40 s, 2:30 or 1 min.");
     return value;
+  }
+
+  /** A point may stand where a clock has its colon. */
+  private static String withUnit(String text) {
+    String clock = text.replace('.', ':');
+    boolean both = !clock.equals(text) && Amounts.seconds(clock).isPresent();
+    return (both ? clock + ", or " : "") + text + " s";
   }
 
   /** A time of 0 or more. */
@@ -79,7 +86,7 @@ final class Values {
   boolean yes(Leaf leaf) {
     boolean yes = leaf.name().equals("yes");
     if (!yes && !leaf.name().equals("no")) {
-      slip(leaf, "neither yes nor no", "");
+      slip(leaf, "neither yes nor no", "Write yes or no.");
     }
     return yes;
   }

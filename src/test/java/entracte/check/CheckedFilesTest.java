@@ -65,7 +65,7 @@ final class CheckedFilesTest {
           patch: plain.yaml
           gap: 0 s
           gear:
-            piano: {program: 200}
+            piano: {program: 200, volume: 300}
       """;
 
   @TempDir private Path folder;
@@ -122,8 +122,9 @@ final class CheckedFilesTest {
             "plain.yaml:12:3 \"leed\" is no role of this patch and no module of the rig",
             "rig.yaml:9:5 closed: a channel of \"mixer\" has no knob or switch \"levle\"",
             "rig.yaml:18:29 \"piano\" is on channel 17",
-            "set.yaml:4:5 the gap before \"One\" is 0 s",
-            "set.yaml:8:24 \"piano\" has no program 200: its display counts from 1 to 128"),
+            "set.yaml:6:10 the gap before \"One\" is 0 s",
+            "set.yaml:8:24 \"piano\" has no program 200: its display counts from 1 to 128",
+            "set.yaml:8:37 volume (controller 7) cannot be set to 300"),
         said());
   }
 
@@ -171,12 +172,12 @@ final class CheckedFilesTest {
         """);
     Files.writeString(
         folder.resolve("set.yaml"),
-        SET.replace("gap: 0 s", "gap: -75 s").replace("program: 200", "program: 20"));
+        SET.replace("gap: 0 s", "gap: -75 s").replace("program: 200, volume: 300", "program: 20"));
     assertEquals(
         List.of(
             "plain.yaml:3:39 \"bsas\" is no role of this patch and no module of the rig",
             "rig.yaml:19:8 \"twelve\" is not a whole number",
-            "set.yaml:4:5 the gap before \"One\" is -75 s"),
+            "set.yaml:6:10 \"-75 s\" is less than no time"),
         all());
   }
 }

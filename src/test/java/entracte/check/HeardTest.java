@@ -16,10 +16,40 @@ final class HeardTest extends MistakesTest {
             "warning: \"bright\" is never heard: it leads to no output of the rig"
                 + " / Connect an output of it onward, or leave it out."),
         patch("p")
+            .role("other", "oscillator")
+            .cord("other.sine", "out.left")
             .role("lead", "oscillator")
             .role("bright", "filter")
             .cord("keys.pitch 1", "lead.pitch")
             .cord("lead.saw", "bright.audio"));
+  }
+
+  @Test
+  void aPatchWithoutAVoiceThatIsHeardIsWrong() {
+    assertSaid(
+        List.of(
+            "error: no voice of this patch is heard: \"bright\" leads to no output of the rig"
+                + " / Connect an output onward, till it comes to one that is heard."),
+        patch("p")
+            .role("lead", "oscillator")
+            .role("bright", "filter")
+            .cord("keys.pitch 1", "lead.pitch")
+            .cord("lead.saw", "bright.audio"));
+  }
+
+  @Test
+  void whatNothingComesIntoIsAVoice() {
+    Rig rig =
+        commonKinds()
+            .kind("noise", k -> k.out("hiss"))
+            .row("keys: keys", "noise 1: noise", "lfo 1: lfo", "filter 1: filter", "out: output")
+            .build();
+    assertSaid(
+        List.of(
+            "warning: \"filter 1\" is never heard: it leads to no output of the rig"
+                + " / Connect an output of it onward, or leave it out."),
+        rig,
+        patch("p").cord("noise 1.hiss", "out.left").cord("lfo 1.sine", "filter 1.audio").song());
   }
 
   @Test
@@ -232,6 +262,6 @@ final class HeardTest extends MistakesTest {
         List.of(
             "warning: \"mix 1\" is never heard: it leads to no output of the rig"
                 + " / Connect an output of it onward, or leave it out."),
-        patch("p").cord("osc 1.saw", "mix 1.a.in").cord("osc 2.saw", "mix 1.b.in"));
+        voice().cord("osc 1.saw", "mix 1.a.in").cord("osc 2.saw", "mix 1.b.in"));
   }
 }

@@ -5,6 +5,7 @@ import static entracte.check.RigBuilder.commonKinds;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import entracte.rig.Rig;
+import entracte.setlist.SetList;
 import entracte.setlist.Song;
 import java.util.List;
 
@@ -20,7 +21,11 @@ abstract class MistakesTest {
           .build();
 
   static void assertSaid(List<String> expected, Rig rig, Song... songs) {
-    assertEquals(expected, SetBuilder.say(SetBuilder.check(rig, songs).findings()));
+    assertSaid(expected, SetBuilder.set(rig, songs));
+  }
+
+  static void assertSaid(List<String> expected, SetList set) {
+    assertEquals(expected, SetBuilder.say(SetBuilder.check(set).findings()));
   }
 
   static void assertSaid(List<String> expected, PatchBuilder patch) {

@@ -25,6 +25,13 @@ final class RigNamesTest extends MistakesTest {
         commonKinds().row("osc: oscillator", "out: output").row("osc: oscillator"));
   }
 
+  @Test
+  void aTwinWithANumberGetsAnother() {
+    assertRig(
+        List.of("error: the module \"osc 1\" stands twice / Give one of them another number."),
+        commonKinds().row("osc 1: oscillator", "osc 1: oscillator", "out: output"));
+  }
+
   /** With the twin the two roles would have two modules; that is not to be said twice. */
   @Test
   void aTwinIsNotMissedAsAModule() {

@@ -3,6 +3,7 @@ package entracte.cue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import entracte.check.HandMadeSet;
+import entracte.plan.Action;
 import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
@@ -61,6 +62,32 @@ class ReasonsTest {
     song("Two", List.of(), List.of(), "lead", "osc 2");
     song("Three", List.of("lfo 1.out", "osc 1.fm"), List.of(), "lead", "osc 1");
     assertEquals("the cord or its jacks are needed first", whyPulled(1, "lfo 1.out", "osc 1.fm"));
+  }
+
+  @Test
+  void aCordThatGoesBeforeItMustNamesTheSongThatNeedsItsJack() {
+    song("One", List.of("lfo 1.out", "osc 1.fm"), List.of(), "lead", "osc 1");
+    song("Two", List.of(), List.of(), "lead", "osc 2");
+    song("Three", List.of("osc 2.saw", "osc 1.fm"), List.of(), "lead", "osc 1");
+    assertEquals(
+        "in song 3 (Three) osc 1 fm is needed by osc 2 saw", whyPulled(1, "lfo 1.out", "osc 1.fm"));
+  }
+
+  @Test
+  void aPlugThatMustLeaveSaysSoBeforeWhereItWaits() {
+    song("One", List.of("lfo 1.out", "osc 1.fm"), List.of(), "lead", "osc 1");
+    List<String> waiting = List.of("lfo 1.out", "filter 1.cutoff cv");
+    song("Two", List.of("osc 2.saw", "osc 1.fm"), waiting, "lead", "osc 1");
+    song("Three", waiting, List.of(), "bright", "filter 1");
+    Action.Shift shift =
+        new Action.Shift(
+            cords(List.of("lfo 1.out", "osc 1.fm")).get(0),
+            cords(List.of("lfo 1.out", "filter 1.cutoff cv")).get(0),
+            rig.cord("lfo 1.out", "osc 1.fm").source());
+    assertEquals(
+        "osc 1 fm is needed by osc 2 saw; its new place is for song 3 (Three): filter 1 is idle"
+            + " until then",
+        new CordReasons(course(), true).whyMoved(1, shift));
   }
 
   @Test

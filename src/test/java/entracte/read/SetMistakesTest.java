@@ -68,7 +68,7 @@ final class SetMistakesTest {
     assertTrue(song("encore: yes").card().encore());
     assertFalse(song("encore: no").card().encore());
     assertFalse(song("key: A").card().encore());
-    songSays("encore: maybe", "set.yaml:6:11: \"maybe\" is neither yes nor no");
+    songSays("encore: maybe", "set.yaml:6:11: \"maybe\" is neither yes nor no | Write yes or no.");
   }
 
   @Test
@@ -76,7 +76,7 @@ final class SetMistakesTest {
     assertTrue(read(HEAD).setList().orElseThrow().parking());
     assertTrue(read(HEAD + "park: yes").setList().orElseThrow().parking());
     assertFalse(read(HEAD + "park: no").setList().orElseThrow().parking());
-    says(HEAD + "park: off", "set.yaml:3:7: \"off\" is neither yes nor no");
+    says(HEAD + "park: off", "set.yaml:3:7: \"off\" is neither yes nor no | Write yes or no.");
   }
 
   @Test
@@ -89,8 +89,29 @@ final class SetMistakesTest {
   }
 
   @Test
+  void aTimeIsNotNegative() {
+    String advice = "\"-75 s\" is less than no time | Write it without the minus.";
+    songSays("gap: -75 s", "set.yaml:6:8: " + advice);
+    songSays("length: -75 s", "set.yaml:6:11: " + advice);
+    says(HEAD + "gap: -75 s", "set.yaml:3:6: " + advice);
+  }
+
+  @Test
+  void aNameIsNotEmpty() {
+    says(
+        HEAD + "songs:\n- song: \"\"\n  patch: patches/two-hands.yaml\n",
+        "set.yaml:4:9: this name is empty | Give the song a name.");
+    says(
+        HEAD.replace("set: A", "set: ''"),
+        "set.yaml:1:6: this name is empty | Give the set a name.");
+  }
+
+  @Test
   void aTimeHasAUnit() {
     songSays("gap: 40", "set.yaml:6:8: \"40\" is a time without its unit | Write 40 s.");
+    songSays(
+        "length: 3.10",
+        "set.yaml:6:11: \"3.10\" is a time without its unit | Write 3:10, or 3.10 s.");
     songSays("gap: 40 sec", "set.yaml:6:8: \"40 sec\" is not a time | Write 40 s.");
     songSays("gap: 2 Minutes", "set.yaml:6:8: \"2 Minutes\" is not a time | Write 2 min.");
     songSays(

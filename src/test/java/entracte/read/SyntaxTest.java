@@ -33,6 +33,13 @@ final class SyntaxTest {
   @Test
   void aTab() {
     says("set: A\nsongs:\n\t- song: B", "set.yaml:3:1: a tab cannot stand here | Use blanks.");
+    says(
+        "set: A\nsongs:\n\t- song: B\n# C\n \t  patch: p\n",
+        "set.yaml:3:1: a tab cannot stand here | Use blanks, here and in line 5.");
+    says(
+        "set: A\nsongs:\n" + "\t- song: B\n".repeat(12),
+        "set.yaml:3:1: a tab cannot stand here"
+            + " | Use blanks, here and in lines 4, 5, 6, 7, 8, 9, 10, 11 and 3 more.");
   }
 
   @Test
