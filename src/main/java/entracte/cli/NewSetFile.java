@@ -5,11 +5,8 @@ import entracte.read.SetReader;
 import entracte.read.SongText;
 import entracte.setlist.Song;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 
 /**
@@ -22,9 +19,7 @@ final class NewSetFile {
 
   /** Stops the command if {@code file} is there, or not beside the set. */
   static void demandFree(Path file, Path set) {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw Stop.trouble(file + " is there already, so I leave it alone", "Give another name.");
-    }
+    NewFile.demandFree(file);
     Path folder = Files.isDirectory(set) ? set : set.toAbsolutePath().getParent();
     Path wanted = file.toAbsolutePath().getParent();
     if (!folder.toAbsolutePath().normalize().equals(wanted.normalize())) {
@@ -43,8 +38,8 @@ final class NewSetFile {
                         "the songs of this set do not stand one below the other, so their lines"
                             + " cannot be moved",
                         "Give each song a line of its own that begins with a dash."));
+    NewFile.write(file, text);
     try {
-      Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
       if (!holds(file, set, order)) {
         Files.delete(file);
         throw Stop.trouble(

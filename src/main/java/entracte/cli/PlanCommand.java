@@ -1,5 +1,6 @@
 package entracte.cli;
 
+import entracte.check.PlayableSet;
 import entracte.cue.CueSheet;
 import entracte.plan.Plan;
 import entracte.plan.Result;
@@ -22,7 +23,9 @@ import picocli.CommandLine.Option;
       "Examples:",
       "  java -jar target/entracte.jar plan sets/kitchen-table",
       "  java -jar target/entracte.jar plan sets/orchard-barn --seconds 5 --why",
-      "  java -jar target/entracte.jar plan sets/kitchen-table --watch"
+      "  java -jar target/entracte.jar plan sets/kitchen-table --watch",
+      "  java -jar target/entracte.jar plan sets/kitchen-table --save stands.yaml --after Kettle",
+      "  java -jar target/entracte.jar plan sets/kitchen-table --from stands.yaml"
     })
 final class PlanCommand implements Callable<Integer> {
   private final Streams streams;
@@ -45,6 +48,8 @@ final class PlanCommand implements Callable<Integer> {
               + " mistakes, they are told and the last plan stands.")
   private boolean watch;
 
+  @Mixin private SavedState save;
+
   PlanCommand(Streams streams, Planning planning, Hearing hearing) {
     this.streams = streams;
     this.planning = planning;
@@ -57,6 +62,7 @@ final class PlanCommand implements Callable<Integer> {
       streams.complain("entracte: --why has no effect with --json, which always gives the reasons");
     }
     if (watch) {
+      save.demandNone();
       return new Watch(streams, hearing.saves()).plan(set.path(), search.from(), this::plan);
     }
     plan();
@@ -64,7 +70,9 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Plan plan() {
-    Result.Planned planned = new Search(streams, planning).plan(set, search);
+    PlayableSet playable = Loader.playable(set.path(), streams);
+    save.demandPossible(playable.setList());
+    Result.Planned planned = new Search(streams, planning).plan(playable, set, search);
     CueSheet sheet = Player.words(planned.plan(), set.path());
     if (json) {
       streams.text(Json.write(PlanJson.of(planned, sheet, search.aim())));
@@ -73,6 +81,7 @@ final class PlanCommand implements Callable<Integer> {
     } else {
       PlanText.full(planned, sheet, search.seconds(), why).forEach(streams::line);
     }
+    save.write(planned.plan()).filter(wrote -> !json && !set.quiet()).ifPresent(streams::line);
     return planned.plan();
   }
 }

@@ -32,7 +32,11 @@ final class Search {
   }
 
   Result.Planned plan(SetArgument set, SearchOptions search) {
-    PlayableSet playable = Loader.playable(set.path(), streams);
+    return plan(Loader.playable(set.path(), streams), set, search);
+  }
+
+  /** Plans a set that was loaded from {@code set}. */
+  Result.Planned plan(PlayableSet playable, SetArgument set, SearchOptions search) {
     Rig rig = playable.setList().rig();
     Options options =
         search.options(start(search, rig), Player.learned(rig, set.path()).tempo(rig));

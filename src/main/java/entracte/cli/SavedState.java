@@ -1,0 +1,89 @@
+package entracte.cli;
+
+import entracte.finding.NearestName;
+import entracte.plan.Plan;
+import entracte.plan.PluggedCord;
+import entracte.plan.SongPlan;
+import entracte.read.RigStateWriter;
+import entracte.rig.RigState;
+import entracte.setlist.SetList;
+import entracte.setlist.Song;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import picocli.CommandLine.Option;
+
+/** Keeps the rig as a plan leaves it after a song, for a later {@code --from}. */
+final class SavedState {
+  private static final String NOTE =
+      "# How the rig stands, by plan --save. Change what stands otherwise; plan --from reads it.\n";
+
+  @Option(
+      names = "--save",
+      paramLabel = "FILE",
+      description = "Write the rig as it stands after the last song into a new file, for --from.")
+  private Path file;
+
+  @Option(
+      names = "--after",
+      paramLabel = "SONG",
+      description = "With --save: as it stands after that song, by name or number.")
+  private String after;
+
+  /** Stops a command that plans again and again: a file is written once. */
+  void demandNone() {
+    if (file != null) {
+      throw Stop.wrongUsage(
+          "--save writes one plan, and --watch plans again and again", "Leave one of them out.");
+    }
+  }
+
+  /** Stops the command if what was asked for cannot be done. */
+  void demandPossible(SetList set) {
+    if (file == null && after != null) {
+      throw Stop.wrongUsage(
+          "--after says after which song --save writes, and there is no --save",
+          "Add --save FILE.");
+    }
+    if (file != null) {
+      number(set);
+      NewFile.demandFree(file);
+    }
+  }
+
+  /** Writes the file, if one was asked for, and says so; empty if none was. */
+  Optional<String> write(Plan plan) {
+    if (file == null) {
+      return Optional.empty();
+    }
+    SongPlan song = plan.songs().get(number(plan.setList()));
+    String name = "after " + song.song().name();
+    NewFile.write(file, NOTE + RigStateWriter.write(name, state(song)));
+    return Optional.of("Wrote " + file + ": the rig " + name + ".");
+  }
+
+  private static RigState state(SongPlan song) {
+    List<PluggedCord> cords =
+        Stream.of(song.required(), song.parked()).flatMap(List::stream).toList();
+    return new RigState(
+        cords.stream().map(PluggedCord::cord).toList(),
+        cords.stream().map(PluggedCord::lengthCm).toList(),
+        song.positions());
+  }
+
+  /** The song's place in the set, from 0. A name goes before a number: a song may be called 7. */
+  private int number(SetList set) {
+    List<String> names = set.songs().stream().map(Song::name).toList();
+    if (after == null || names.contains(after)) {
+      return after == null ? names.size() - 1 : names.indexOf(after);
+    }
+    return IntStream.range(0, names.size())
+        .filter(song -> Integer.toString(song + 1).equals(after))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Stop.wrongUsage("the set has no song " + after, NearestName.advice(after, names)));
+  }
+}
