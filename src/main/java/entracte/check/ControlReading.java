@@ -12,9 +12,14 @@ import entracte.setlist.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads what a patch sets, as one kind understands it: a knob first, then a switch, a jumper. */
 final class ControlReading {
+  private static final Pattern ENDS =
+      Pattern.compile("(-?\\d{1,9}(?:\\.\\d{1,9})?)\\s*\\.\\.\\s*(-?\\d{1,9}(?:\\.\\d{1,9})?)");
+
   private final Kind kind;
   private final KindReading channels;
 
@@ -60,8 +65,11 @@ final class ControlReading {
     if (interval.isEmpty()) {
       return wrongValue(
           "has a knob \"%s\", and \"%s\" is no figure".formatted(knob.name(), value),
-          "Write a figure from %s, or one with room to spare, such as \"%s +-0.5\"."
-              .formatted(range, Figures.plain((scale.low() + scale.high()) / 2)));
+          withRoom(value)
+              .map("Write \"%s\": the middle, and the room on both sides."::formatted)
+              .orElse(
+                  "Write a figure from %s, or one with room to spare, such as \"%s +-0.5\"."
+                      .formatted(range, Figures.plain((scale.low() + scale.high()) / 2))));
     }
     double nominal = interval.get().nominal();
     if (!scale.contains(nominal)) {
@@ -72,6 +80,19 @@ final class ControlReading {
               .formatted(Figures.plain(nominal < scale.low() ? scale.low() : scale.high())));
     }
     return Reply.found(new ControlShape.Knob(interval.get()));
+  }
+
+  /** Who writes {@code 2.5..3.5}, as a scale is written, means {@code 3 +-0.5}. */
+  private static Optional<String> withRoom(String value) {
+    Matcher ends = ENDS.matcher(value);
+    if (!ends.matches()) {
+      return Optional.empty();
+    }
+    double low = Double.parseDouble(ends.group(1));
+    double high = Double.parseDouble(ends.group(2));
+    return low < high
+        ? Optional.of(Figures.plain((low + high) / 2) + " +-" + Figures.plain((high - low) / 2))
+        : Optional.empty();
   }
 
   private static Reply<ControlShape> thrown(Switch flipped, String value) {

@@ -35,7 +35,7 @@ final class CordCount {
                   part.song().patch().name(),
                   Quoted.count(total, "cord"),
                   stock.total() == 1 ? "is 1" : "are " + stock.total()),
-          "A source with several sinks needs one more for each multiple on the way.");
+          "Bring more cords, or leave a connection out. Each multiple on the way takes one, too.");
     }
   }
 

@@ -30,13 +30,20 @@ public final class FindingPrinter {
 
   private FindingPrinter() {}
 
-  /** The text of all findings, each line ended; the same finding is printed once. */
+  /**
+   * The text of the findings, each line ended; the same finding is printed once. Of very many the
+   * gravest are printed, lest a hundred warnings hide the error that stops the planning.
+   */
   public static String print(List<Finding> findings) {
     StringBuilder out = new StringBuilder();
     List<Finding> sorted = findings.stream().distinct().sorted(BY_PLACE).toList();
-    sorted.stream().limit(MOST).forEach(finding -> print(finding, out));
+    sorted.stream()
+        .sorted(Comparator.comparing(Finding::severity))
+        .limit(MOST)
+        .sorted(BY_PLACE)
+        .forEach(finding -> print(finding, out));
     if (sorted.size() > MOST) {
-      out.append("and ").append(sorted.size() - MOST).append(" more\n");
+      out.append("and ").append(sorted.size() - MOST).append(" more; mend these first\n");
     }
     return out.toString();
   }

@@ -92,7 +92,7 @@ final class GearReader {
   private Manners manners(Fields parts) {
     double usual = Manners.USUAL_SETTLE_SECONDS;
     return new Manners(
-        parts.leaf("settle").map(l -> Math.max(0, values.seconds(l).orElse(usual))).orElse(usual),
+        parts.leaf("settle").map(l -> values.stretch(l).orElse(usual)).orElse(usual),
         word(parts, "banks", BANKS, Banks.BOTH),
         word(parts, "send", SEND, SendAt.CHANGEOVER),
         word(parts, "notes off", NOTES_OFF, false));
@@ -111,10 +111,7 @@ final class GearReader {
         word(parts, "hold", HOLD, ""),
         parts.leaf("back").map(this::trigger).orElse(""),
         parts.leaf("latching").map(values::yes).orElse(false),
-        parts
-            .leaf("lock out")
-            .map(l -> Math.max(0, values.seconds(l).orElse(usual)))
-            .orElse(usual));
+        parts.leaf("lock out").map(l -> values.stretch(l).orElse(usual)).orElse(usual));
   }
 
   private String trigger(Leaf leaf) {

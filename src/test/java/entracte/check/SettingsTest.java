@@ -58,6 +58,15 @@ final class SettingsTest extends MistakesTest {
   }
 
   @Test
+  void aStretchOfTheScaleIsItsMiddleWithRoom() {
+    assertSaid(
+        List.of(
+            "error: kind \"filter\" has a knob \"cutoff\", and \"2.5 .. 3.5\" is no figure"
+                + " / Write \"3 +-0.5\": the middle, and the room on both sides."),
+        voice().set("bright", "cutoff", "2.5 .. 3.5"));
+  }
+
+  @Test
   void aKnobIsSetToAFigure() {
     assertSaid(
         List.of(

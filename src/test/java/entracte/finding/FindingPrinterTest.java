@@ -3,6 +3,7 @@ package entracte.finding;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -172,7 +173,21 @@ final class FindingPrinterTest {
     List<String> lines = FindingPrinter.print(many).lines().toList();
     assertEquals(101, lines.size());
     assertEquals("set.yaml:100:1: error: odd", lines.get(99));
-    assertEquals("and 4900 more", lines.get(100));
+    assertEquals("and 4900 more; mend these first", lines.get(100));
     assertTrue(FindingPrinter.print(List.of()).isEmpty());
+  }
+
+  @Test
+  void veryManyWarningsDoNotHideAnError() {
+    List<Finding> many = new ArrayList<>();
+    for (int line = 1; line <= 200; line++) {
+      Place place = new Place("set.yaml", line, 1, "");
+      many.add(new Finding(Severity.WARNING, place, "odd", ""));
+    }
+    many.add(error(new Place("set.yaml", 150, 1, ""), "wrong", ""));
+    List<String> lines = FindingPrinter.print(many).lines().toList();
+    assertEquals("set.yaml:99:1: warning: odd", lines.get(98));
+    assertEquals("set.yaml:150:1: error: wrong", lines.get(99));
+    assertEquals("and 101 more; mend these first", lines.get(100));
   }
 }
