@@ -12,18 +12,17 @@ import java.util.List;
 /** A proposed order as text for a screen of 80 columns. */
 final class OrderText {
   private static final int LONGEST_NAME = 30;
-  private static final String CUT = "..";
+  private static final String BETWEEN = "between songs";
 
   private final Ordered.Found found;
   private final CueSheet sheet;
-  private final int nameWidth;
+  private final NameColumn names;
   private final List<String> lines = new ArrayList<>();
 
   private OrderText(Ordered.Found found, CueSheet sheet) {
     this.found = found;
     this.sheet = sheet;
-    int longest = sheet.cues().stream().mapToInt(cue -> Fill.width(cue.song())).max().orElse(0);
-    nameWidth = Math.max("between songs".length(), Math.min(LONGEST_NAME, longest));
+    names = NameColumn.of(sheet.cues().stream().map(Cue::song), BETWEEN.length(), LONGEST_NAME);
   }
 
   /**
@@ -57,18 +56,13 @@ final class OrderText {
     List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
     long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
     String moves = Integer.toString(found.proposed().plan().moves());
-    row("", "between songs", "", moves, TimeText.of(seconds), "");
+    row("", BETWEEN, "", moves, TimeText.of(seconds), "");
     lines.add("");
   }
 
   private void row(String number, String song, String was, String moves, String takes, String gap) {
-    String name =
-        Fill.width(song) <= nameWidth
-            ? song
-            : Fill.lines(song, nameWidth - CUT.length(), "", "").get(0) + CUT;
-    String pad = " ".repeat(nameWidth - Fill.width(name));
     lines.add(
-        String.format("%3s  %s%s %4s %6s  %-11s %s", number, name, pad, was, moves, takes, gap)
+        String.format("%3s  %s %4s %6s  %-11s %s", number, names.cell(song), was, moves, takes, gap)
             .stripTrailing());
   }
 

@@ -6,6 +6,7 @@ import entracte.port.MidiPorts;
 import entracte.port.PedalWatch;
 import entracte.port.PortName;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -88,6 +89,6 @@ final class PortsCommand implements Callable<Integer> {
   private static String say(Message message) {
     String text = message.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ");
     String values = message.toString().replaceAll("^[^\\[]*\\[|\\]$", "").replace('=', ' ');
-    return text.toLowerCase(java.util.Locale.ROOT) + ", " + values;
+    return text.toLowerCase(Locale.ROOT) + ", " + values;
   }
 }

@@ -1,6 +1,7 @@
 package entracte.cli;
 
 import entracte.plan.Options;
+import java.util.Locale;
 
 /** One line on standard error that tells how a long search is doing, and is gone at its end. */
 final class ProgressLine {
@@ -20,7 +21,7 @@ final class ProgressLine {
       shownAt = progress.seconds();
       String text =
           String.format(
-              java.util.Locale.ROOT,
+              Locale.ROOT,
               "best so far %s, at least %d, %.0f s",
               Totals.moves(progress.moves()),
               progress.lowerBound(),

@@ -10,17 +10,19 @@ import java.util.List;
 /** The songs in their order, with the moves and the seconds that lead to each, against its gap. */
 final class RunningOrder {
   private static final int LONGEST_NAME = 36;
-  private static final String CUT = "..";
+
+  private static final String BETWEEN = "between songs";
 
   private static final String COUNTED =
       "Moves: 1 for each plug out, plug in, TURN and SWITCH; so PULL, PLUG and MOVE (a plug from"
           + " jack to jack) are 2. LOWER, TUNE, RAISE and SET are not counted.";
 
-  private final int nameWidth;
+  private final NameColumn names;
 
   private RunningOrder(CueSheet sheet) {
-    int longest = sheet.cues().stream().mapToInt(cue -> Fill.width(title(cue))).max().orElse(0);
-    nameWidth = Math.max("between songs".length(), Math.min(LONGEST_NAME, longest));
+    names =
+        NameColumn.of(
+            sheet.cues().stream().map(RunningOrder::title), BETWEEN.length(), LONGEST_NAME);
   }
 
   static List<String> lines(CueSheet sheet) {
@@ -34,7 +36,7 @@ final class RunningOrder {
     if (counted.size() > 1) {
       int moves = counted.stream().mapToInt(Cue::moves).sum();
       long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
-      lines.add(order.row("", "between songs", Integer.toString(moves), TimeText.of(seconds), ""));
+      lines.add(order.row("", BETWEEN, Integer.toString(moves), TimeText.of(seconds), ""));
     }
     sheet.slot().ifPresent(sum -> lines.addAll(Fill.lines(sum, PlanText.WIDTH, "", "  ")));
     lines.addAll(Fill.lines(COUNTED, PlanText.WIDTH, "", "  "));
@@ -68,15 +70,7 @@ final class RunningOrder {
   }
 
   private String row(String number, String song, String moves, String takes, String gap) {
-    String name = cut(song);
-    String pad = " ".repeat(nameWidth - Fill.width(name));
-    return String.format("%3s  %s%s %6s  %-12s %s", number, name, pad, moves, takes, gap)
+    return String.format("%3s  %s %6s  %-12s %s", number, names.cell(song), moves, takes, gap)
         .stripTrailing();
-  }
-
-  private String cut(String name) {
-    return Fill.width(name) <= nameWidth
-        ? name
-        : Fill.lines(name, nameWidth - CUT.length(), "", "").get(0) + CUT;
   }
 }

@@ -6,6 +6,7 @@ import entracte.cue.TimeText;
 import entracte.plan.Aim;
 import entracte.plan.Result;
 import entracte.print.Fill;
+import entracte.rig.Figures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -99,7 +100,7 @@ final class Totals {
       case PROVEN -> "The search has looked at everything it knows how to.";
       case TIME ->
           "The search stopped at its limit of "
-              + entracte.rig.Figures.plain(limit)
+              + Figures.plain(limit)
               + " s; --seconds gives it more.";
       case ROUNDS -> "The search stopped after its usual rounds; --seconds gives it more.";
       case CANCELLED -> "The search was stopped by hand.";

@@ -5,6 +5,7 @@ import entracte.plan.WhatIf;
 import entracte.print.Fill;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The answers of {@code whatif} as text for a screen of 80 columns. */
 final class WhatIfText {
@@ -21,7 +22,7 @@ final class WhatIfText {
     songs = answers.base().plan().songs().size();
     now = answers.base().plan().moves();
     int longest =
-        java.util.stream.Stream.concat(answers.more().stream(), answers.without().stream())
+        Stream.concat(answers.more().stream(), answers.without().stream())
             .mapToInt(answer -> Fill.width(answer.changed().what()))
             .max()
             .orElse(0);

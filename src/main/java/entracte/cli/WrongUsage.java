@@ -33,6 +33,9 @@ final class WrongUsage {
     if (problem instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       return missing(missing.getMissing().get(0), command);
     }
+    if (problem.getArgSpec() instanceof OptionSpec option && option.arity().max() == 0) {
+      return option.longestName() + " takes no value";
+    }
     return problem.getCause() instanceof TypeConversionException wrong
         ? wrong.getMessage()
         : problem.getMessage();

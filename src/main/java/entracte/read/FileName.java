@@ -1,6 +1,7 @@
 package entracte.read;
 
 import entracte.finding.Place;
+import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
@@ -28,7 +29,7 @@ record FileName(Path path, String shown) {
   Path identity() {
     try {
       return path.toRealPath();
-    } catch (java.io.IOException notThere) {
+    } catch (IOException notThere) {
       return path.toAbsolutePath().normalize();
     }
   }

@@ -1,5 +1,6 @@
 package entracte.rig;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalInt;
@@ -17,8 +18,7 @@ public record CordStock(NavigableMap<Integer, Integer> countByLengthCm) {
   private static final double ROUNDING_CM = 1e-9;
 
   public CordStock {
-    countByLengthCm =
-        java.util.Collections.unmodifiableNavigableMap(new TreeMap<>(countByLengthCm));
+    countByLengthCm = Collections.unmodifiableNavigableMap(new TreeMap<>(countByLengthCm));
     if (countByLengthCm.values().stream().anyMatch(count -> count < 0)) {
       throw new IllegalArgumentException("a stock below nothing: " + countByLengthCm);
     }

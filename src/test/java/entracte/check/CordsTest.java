@@ -29,7 +29,8 @@ final class CordsTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: the patch \"five cords\" needs 5 cords, and there are 4"
-                + " / Bring more cords, or leave a connection out. Each multiple on the way takes one, too."),
+                + " / Bring more cords, or leave a connection out. Each multiple on the way"
+                + " takes one, too."),
         rig().cords(4).build(),
         fiveCords().song());
   }

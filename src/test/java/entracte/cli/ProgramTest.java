@@ -53,6 +53,17 @@ class ProgramTest {
   }
 
   @Test
+  void anOptionThatIsSetOrNotTakesNoValue() {
+    assertEquals(2, typist.type("plan", "--why=yes", "sets/any"));
+    assertEquals(
+        """
+        entracte: --why takes no value
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+  }
+
+  @Test
   void anUnknownOptionWithItsValueSuggestsTheNearOne() {
     assertEquals(2, typist.type("plan", "--secnods=3", "sets/any"));
     assertEquals(

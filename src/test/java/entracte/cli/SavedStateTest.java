@@ -81,4 +81,14 @@ class SavedStateTest {
             + "  Add --save FILE.\n",
         typist.err());
   }
+
+  @Test
+  void whoWatchesSavesNothing() {
+    assertEquals(2, save("--watch"));
+    assertEquals(
+        "entracte: --save writes one plan, and --watch plans again and again\n"
+            + "  Leave one of them out.\n",
+        typist.err());
+    assertFalse(Files.exists(file()));
+  }
 }
