@@ -1,12 +1,17 @@
 package entracte.read;
 
 import entracte.finding.Place;
+import java.io.StringReader;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.CollectionEndEvent;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
+import org.yaml.snakeyaml.events.Event;
 
 /**
  * Says in plain words what SnakeYAML could not read. Its own words name grammar ("expected {@code
@@ -14,10 +19,14 @@ import org.yaml.snakeyaml.error.YAMLException;
  * end of the file, while the musician looks for the bracket.
  */
 final class SyntaxMistake {
-  /** Where a message points: where reading gave up, or where the unfinished thing began. */
+  /**
+   * Where a message points: where reading gave up, where the unfinished thing began, or where the
+   * first level opens that lies too deep.
+   */
   private enum At {
     END,
-    BEGINNING
+    BEGINNING,
+    DEEPEST
   }
 
   /**
@@ -86,7 +95,7 @@ final class SyntaxMistake {
               "Begin the text on the next line."),
           end("scanning an (?:anchor|alias)", "an & or * needs a name behind it", QUOTE_IT),
           end("directive|YAML document", "a line that begins with % means nothing", "Delete it."),
-          end(
+          deepest(
               "Nesting Depth",
               "more than " + TreeMaker.DEPTH_LIMIT + " levels lie within each other",
               "Nothing here needs more than ten."),
@@ -103,6 +112,10 @@ final class SyntaxMistake {
 
   private static Rule beginning(String pattern, String message, String advice) {
     return new Rule(Pattern.compile(pattern), At.BEGINNING, message, advice);
+  }
+
+  private static Rule deepest(String pattern, String message, String advice) {
+    return new Rule(Pattern.compile(pattern), At.DEEPEST, message, advice);
   }
 
   static void note(YAMLException mistake, TextFile file, Notebook notes) {
@@ -123,6 +136,7 @@ final class SyntaxMistake {
             switch (rule.at()) {
               case END -> place(end, file);
               case BEGINNING -> place(beginning, file);
+              case DEEPEST -> tooDeep(file);
             };
         String advice = rule == TAB ? tabs(place, file) : rule.advice();
         notes.error(place, rule.message().replace("$1", part), advice);
@@ -148,6 +162,18 @@ final class SyntaxMistake {
         + (others.size() == 1 ? "line " : "lines ")
         + named
         + (more > 0 ? " and " + more + " more." : ".");
+  }
+
+  /** SnakeYAML does not say where it counted one level too many. */
+  private static Place tooDeep(TextFile file) {
+    int depth = 0;
+    for (Event event : new Yaml().parse(new StringReader(file.text()))) {
+      if (event instanceof CollectionStartEvent && ++depth > TreeMaker.DEPTH_LIMIT) {
+        return place(event.getStartMark(), file);
+      }
+      depth -= event instanceof CollectionEndEvent ? 1 : 0;
+    }
+    return file.name().wholeFile();
   }
 
   private static Place place(Mark mark, TextFile file) {
