@@ -94,8 +94,15 @@ final class SetTimes {
       findings.warning(
           slot,
           "the songs alone take %s, and the slot leaves %s".formatted(clock(played), clock(room)),
-          "Leave a song out, or ask for a longer slot.");
+          "Leave a song out%s, or ask for a longer slot.".formatted(butNot(songs)));
     }
+  }
+
+  /** The songs that the set keeps even when it runs late. */
+  private static String butNot(List<Song> songs) {
+    List<String> kept =
+        songs.stream().filter(song -> song.running().keep()).map(Song::name).toList();
+    return kept.isEmpty() ? "" : ", but not " + Quoted.list(kept);
   }
 
   /** As files have it: {@code 37:30}. */

@@ -112,6 +112,20 @@ final class SetTimesTest extends MistakesTest {
   }
 
   @Test
+  void aSongThatIsKeptIsNotLeftOut() {
+    Song.Running kept = new Song.Running(0, true);
+    Song dusk = lasting("Dusk", 500, false);
+    Song dawn =
+        new Song("Dawn", VOICE, List.of(), OptionalDouble.empty(), List.of(), dusk.card(), kept);
+    Slot slot = new Slot(OptionalDouble.of(900), 0);
+    assertSaid(
+        List.of(
+            "warning: the songs alone take 16:40, and the slot leaves 15:00"
+                + " / Leave a song out, but not \"Dawn\", or ask for a longer slot."),
+        new SetList("night", RIG, List.of(dusk, dawn), true, slot, Optional.empty(), List.of()));
+  }
+
+  @Test
   void aReserveIsPartOfTheSlot() {
     assertSaid(
         List.of(
