@@ -44,6 +44,7 @@ final class PlanJson {
     json.put("setUpMoves", plan.setUpMoves());
     json.put("setUpLowerBound", planned.setUpLowerBound());
     json.put("setUpProven", planned.setUpProven());
+    json.put("overrunSeconds", (int) sheet.cues().stream().mapToLong(Cue::wholeOverrun).sum());
     json.put("stopped", planned.stopped().name().toLowerCase(Locale.ROOT));
     json.put("searchSeconds", Math.round(planned.searchSeconds() * MILLISECONDS) / MILLISECONDS);
     json.put("aboutTimes", sheet.aboutTimes());

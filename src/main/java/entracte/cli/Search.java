@@ -1,6 +1,8 @@
 package entracte.cli;
 
 import entracte.check.PlayableSet;
+import entracte.cue.Cue;
+import entracte.cue.CueSheet;
 import entracte.finding.FindingPrinter;
 import entracte.plan.Aim;
 import entracte.plan.Options;
@@ -12,6 +14,7 @@ import entracte.plan.Tempo;
 import entracte.plan.Verifier;
 import entracte.read.ReadState;
 import entracte.read.RigStateReader;
+import entracte.rehearsal.Learned;
 import entracte.rig.Rig;
 import entracte.rig.RigState;
 import java.nio.file.Files;
@@ -38,9 +41,16 @@ final class Search {
   /** Plans a set that was loaded from {@code set}. */
   Result.Planned plan(PlayableSet playable, SetArgument set, SearchOptions search) {
     Rig rig = playable.setList().rig();
+    Learned learned = Player.learned(rig, set.path());
     Options options =
-        search.options(start(search, rig), Player.learned(rig, set.path()).tempo(rig));
+        search
+            .options(start(search, rig), learned.tempo(rig))
+            .withClock(plan -> seconds(CueSheet.of(plan, learned)));
     return plan(playable, options, set.quiet());
+  }
+
+  private static double[] seconds(CueSheet sheet) {
+    return sheet.cues().stream().mapToDouble(Cue::wholeSeconds).toArray();
   }
 
   /** Plans a set that is loaded. */

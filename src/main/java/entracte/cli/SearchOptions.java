@@ -24,7 +24,8 @@ final class SearchOptions {
       converter = AimWord.class,
       description =
           "What to have least of. fewest: moves between songs, then in the set-up; fastest: your"
-              + " own seconds for them, as far as they are known.")
+              + " own seconds for them, as far as they are known; even: seconds beyond the gaps"
+              + " that the songs allow, then moves.")
   private Aim aim;
 
   @Option(
@@ -101,17 +102,16 @@ final class SearchOptions {
     return seconds == null ? options : options.withSeconds(seconds);
   }
 
-  /** Refuses an aim that the planner does not have yet, rather than pretending. */
+  /** Reads an aim. */
   static final class AimWord implements ITypeConverter<Aim> {
     @Override
     public Aim convert(String typed) {
       return switch (typed.toLowerCase(Locale.ROOT)) {
         case "fewest" -> Aim.FEWEST;
         case "fastest" -> Aim.FASTEST;
-        case "even" ->
-            throw new TypeConversionException(
-                "this version cannot plan for even yet, only for fewest and fastest");
-        default -> throw new TypeConversionException("an aim is fewest or fastest, not " + typed);
+        case "even" -> Aim.EVEN;
+        default ->
+            throw new TypeConversionException("an aim is fewest, fastest or even, not " + typed);
       };
     }
   }

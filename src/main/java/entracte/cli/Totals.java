@@ -46,6 +46,9 @@ final class Totals {
     if (planned.aim() == Aim.FASTEST) {
       return timed();
     }
+    if (planned.aim() == Aim.EVEN) {
+      return even();
+    }
     String total = "Between songs: " + moves(moves) + "; lower bound " + planned.lowerBound() + ".";
     return planned.proven()
         ? total + " Proven: no plan has fewer."
@@ -62,6 +65,20 @@ final class Totals {
         + TimeText.of(seconds)
         + ". Planned for the fewest seconds, of which nothing is proven; no plan has fewer than "
         + moves(planned.lowerBound())
+        + ". "
+        + stopped();
+  }
+
+  /** Of overruns nothing is known but that none is less than none. */
+  private String even() {
+    boolean fits = sheet.cues().stream().allMatch(cue -> cue.wholeOverrun() == 0);
+    return "Between songs: "
+        + moves(planned.plan().moves())
+        + ". Planned to keep within the gaps first"
+        + (fits
+            ? ", and it does. No plan has fewer moves than "
+            : ", of which nothing is proven; no plan has fewer moves than ")
+        + planned.lowerBound()
         + ". "
         + stopped();
   }
@@ -83,7 +100,7 @@ final class Totals {
 
   /** The bound counts on the moves between songs coming first. */
   private String openInSetUp(int saved) {
-    if (planned.aim() == Aim.FASTEST) {
+    if (planned.aim() != Aim.FEWEST) {
       return "The bound is for plans with the fewest moves between songs.";
     }
     return saved > 0

@@ -29,6 +29,7 @@ final class Annealer {
   /** The weight of a typical move. */
   private final double unit;
 
+  private Optional<Sightings> sightings = Optional.empty();
   private Ledger ledger;
   private Moves moves;
   private long cost;
@@ -41,6 +42,11 @@ final class Annealer {
     unit = Weights.CHANGEOVER * problem.prices.typical;
     best = start;
     bestCost = new Ledger(problem, start.copy(), stock).cost();
+  }
+
+  /** Has every casting reported that is accepted from now on. */
+  void report(Sightings to) {
+    sightings = Optional.of(to);
   }
 
   Casting best() {
@@ -97,6 +103,9 @@ final class Annealer {
       ledger.accept();
       cost = next;
       keepBest();
+      if (sightings.isPresent()) {
+        sightings.get().see(cost, ledger.layout.casting.copy());
+      }
     } else {
       ledger.undo();
     }

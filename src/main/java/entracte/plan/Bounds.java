@@ -12,6 +12,8 @@ import java.util.function.BooleanSupplier;
  * changeover belongs to the first part alone; {@link WindowProof} then tries to do better.
  */
 final class Bounds {
+  private static final int SHARES = 4;
+
   private final Problem problem;
   private final Workers workers;
   private final BooleanSupplier stop;
@@ -65,6 +67,7 @@ final class Bounds {
       }
       workers.all(tasks);
     }
+    proveWhole(nodes, enough);
   }
 
   private void join(int from, int to) {
@@ -74,6 +77,20 @@ final class Bounds {
   }
 
   private void prove(int from, int to, long nodes, int enough) {
+    boolean isWhole = from == 0 && to == problem.songs();
+    if (isWhole && PastStates.suit(problem) && problem.songs() > 1) {
+      return;
+    }
+    WindowProof proof = new WindowProof(problem.window(from, to), following(from, to), stop);
+    bound[from][to] = proof.prove(bound[from][to], isWhole ? enough : Integer.MAX_VALUE, nodes);
+    exact[from][to] = proof.isExact();
+    if (isWhole) {
+      found = proof.found();
+    }
+  }
+
+  /** For each song of a window, the least that the changeovers after it cost. */
+  private int[] following(int from, int to) {
     int[] following = new int[to - from];
     for (int s = 0; s < following.length; s++) {
       following[s] = bound[from + s][to];
@@ -81,13 +98,31 @@ final class Bounds {
     if (problem.start.midSet() && from == 0) {
       following[0] = to > 1 ? bound[1][to] : 0;
     }
-    WindowProof proof = new WindowProof(problem.window(from, to), following, stop);
-    boolean isWhole = from == 0 && to == problem.songs();
-    int most = isWhole ? enough : Integer.MAX_VALUE;
-    bound[from][to] = proof.prove(bound[from][to], most, nodes);
-    exact[from][to] = proof.isExact();
-    if (isWhole) {
-      found = proof.found();
+    return following;
+  }
+
+  /** The whole set, on all cores at once; each share keeps what it has learnt for the next time. */
+  private void proveWhole(long nodes, int enough) {
+    int songs = problem.songs();
+    if (!PastStates.suit(problem) || songs < 2 || whole() >= enough || exact[0][songs]) {
+      return;
     }
+    List<WindowProof> parts = new ArrayList<>();
+    for (int share = 0; share < SHARES; share++) {
+      WindowProof part =
+          new WindowProof(problem.window(0, songs), following(0, songs), stop, share, SHARES);
+      part.allow(nodes);
+      parts.add(part);
+    }
+    boolean inVain = true;
+    while (inVain && whole() < enough) {
+      int limit = whole() + 1;
+      List<Callable<Boolean>> tasks = new ArrayList<>();
+      parts.forEach(part -> tasks.add(() -> part.isInVain(limit)));
+      inVain = workers.all(tasks).stream().allMatch(vain -> vain);
+      bound[0][songs] += inVain ? 1 : 0;
+    }
+    exact[0][songs] = parts.stream().anyMatch(WindowProof::isExact);
+    found = parts.stream().map(WindowProof::found).flatMap(Optional::stream).findFirst();
   }
 }

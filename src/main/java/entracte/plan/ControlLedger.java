@@ -1,6 +1,7 @@
 package entracte.plan;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The least turns and flips, control by control. Each song wants a control within an interval or
@@ -18,16 +19,29 @@ final class ControlLedger {
   private final double[] start;
   private final boolean midSet;
 
-  ControlLedger(double[] start, int columns, boolean midSet) {
+  /** Finds the turns where changeovers do not weigh the same. */
+  private final Optional<TurnTimes> times;
+
+  ControlLedger(double[] start, int columns, Weights weights) {
+    times = weights.areEven() ? Optional.empty() : Optional.of(new TurnTimes(this, weights));
     this.start = start.clone();
     this.columns = columns;
-    this.midSet = midSet;
+    midSet = weights.setUpColumn() == 0;
     words = Songs.words(columns);
     wanted = new long[start.length * words];
     low = new double[start.length * columns];
     high = new double[start.length * columns];
     nominal = new double[start.length * columns];
     Arrays.fill(low, Double.NaN);
+  }
+
+  int columns() {
+    return columns;
+  }
+
+  /** What finds the turns, if changeovers do not weigh the same. */
+  Optional<TurnTimes> times() {
+    return times;
   }
 
   void want(int control, int column, double least, double most, double written) {
@@ -67,6 +81,9 @@ final class ControlLedger {
     int first = next(control, 0);
     if (first == columns) {
       return 0;
+    }
+    if (times.isPresent()) {
+      return times.get().cost(control);
     }
     int positions = positionsFrom(control, first);
     if (Double.isNaN(start[control])) {
@@ -115,6 +132,29 @@ final class ControlLedger {
       t = next(control, t + 1);
     }
     return columns;
+  }
+
+  /**
+   * Where a control can still have been standing since its last turn.
+   *
+   * @param low NaN if nothing is known of it and nothing was wanted
+   */
+  record Run(double low, double high) {
+    boolean isFresh() {
+      return Double.isNaN(low);
+    }
+  }
+
+  /** The run that a control is in after a column, if turned only when it must be. */
+  Run lastRun(int control, int upTo) {
+    double least = start[control];
+    double most = start[control];
+    for (int t = next(control, 0); t <= upTo && t < columns; t = next(control, t + 1)) {
+      boolean turns = Double.isNaN(least) || low(control, t) > most || high(control, t) < least;
+      least = turns ? low(control, t) : Math.max(least, low(control, t));
+      most = turns ? high(control, t) : Math.min(most, high(control, t));
+    }
+    return new Run(least, most);
   }
 
   private int positionsFrom(int control, int column) {

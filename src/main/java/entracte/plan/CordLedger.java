@@ -39,8 +39,11 @@ final class CordLedger {
   /** The columns in which a cord may wait in a channel of a module that plays. */
   private final long[] shut;
 
-  /** The columns in which a jack waits for a cord whose other end is not yet cast, by socket. */
+  /** The columns in which a jack may yet get a cord that is not known so far, by socket. */
   private final long[] pending;
+
+  /** For how many cords, by socket and column. */
+  private final int[] pendingCords;
 
   final int[] sourceOf;
   final int[] sinkOf;
@@ -62,6 +65,7 @@ final class CordLedger {
     playing = new long[rig.modules.size() * words];
     shut = new long[rig.strips() * words];
     pending = new long[rig.sockets.size() * words];
+    pendingCords = new int[rig.sockets.size() * columns];
     sourceOf = new int[uses];
     sinkOf = new int[uses];
     columnOf = new int[uses];
@@ -119,9 +123,18 @@ final class CordLedger {
     }
   }
 
-  /** Leaves open which cord a jack will have: any may still wait there. */
-  void setPending(int socket, int column, boolean isPending) {
-    if (isPending) {
+  boolean isShut(int strip, int column) {
+    return Songs.has(shut, strip * words, column);
+  }
+
+  /**
+   * Leaves open which cord a jack will have: any may still wait there.
+   *
+   * @param by 1 for one more cord that may come, -1 for one less
+   */
+  void changePending(int socket, int column, int by) {
+    int count = pendingCords[socket * columns + column] += by;
+    if (count > 0) {
       Songs.add(pending, socket * words, column);
     } else {
       Songs.drop(pending, socket * words, column);

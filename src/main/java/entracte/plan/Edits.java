@@ -105,6 +105,11 @@ final class Edits {
     return module[song][role];
   }
 
+  /** The module of a role once the edits are in. */
+  int newModule(Layout layout, int song, int role) {
+    return recast[song][role] ? module[song][role] : layout.casting.module[song][role];
+  }
+
   /** Whether some role of the song is listed to take the module. */
   boolean seats(int song, int newModule) {
     for (int i = 0; i < size; i++) {
@@ -115,7 +120,7 @@ final class Edits {
     return false;
   }
 
-  /** The socket of an end once the edits are in; -1 if its role then has no module. */
+  /** The socket of an end once the edits are in; -1 if it then has no module or no strip. */
   int socket(Layout layout, int song, int end) {
     Shape shape = layout.shape(song);
     int role = shape.roleOfEnd[end];
@@ -129,6 +134,9 @@ final class Edits {
     }
     int q = shape.stripOfEnd[end];
     int physical = q < 0 ? rig.firstStrip[newModule][0] : strip[song][q];
+    if (physical == CordLedger.NOTHING) {
+      return CordLedger.NOTHING;
+    }
     int jack = shape.jackOfEnd[end][rig.kindOfModule[newModule]];
     return rig.firstSocketOfStrip[physical] + jack;
   }

@@ -41,7 +41,7 @@ final class Layout {
       firstUse[s + 2] = firstUse[s + 1] + most;
     }
     cords = new CordLedger(rig, problem.columns(), firstUse[problem.columns()], parking);
-    controls = new ControlLedger(problem.startPosition, problem.columns(), problem.start.midSet());
+    controls = new ControlLedger(problem.startPosition, problem.columns(), problem.weights);
     jumpers = new JumperLedger(rig);
     for (int use = 0; use < problem.startCords.length; use++) {
       cords.plug(use, 0, problem.startCords[use][0], problem.startCords[use][1]);
@@ -64,7 +64,7 @@ final class Layout {
     return firstUse[song + 1] + cord;
   }
 
-  /** The socket of an end, or -1 while its role has no module. */
+  /** The socket of an end, or -1 while its role has no module or its strip is not chosen. */
   int socket(int song, int end) {
     Shape shape = shape(song);
     int module = casting.module[song][shape.roleOfEnd[end]];
@@ -73,6 +73,9 @@ final class Layout {
     }
     int kind = rig.kindOfModule[module];
     int strip = physicalStrip(song, module, shape.stripOfEnd[end]);
+    if (strip == CordLedger.NOTHING) {
+      return CordLedger.NOTHING;
+    }
     return rig.firstSocketOfStrip[strip] + shape.jackOfEnd[end][kind];
   }
 
@@ -80,12 +83,12 @@ final class Layout {
     return strip < 0 ? rig.firstStrip[module][0] : casting.strip[song][strip];
   }
 
-  /** Plugs a cord, once both its roles have modules. */
+  /** Plugs a cord, once both its jacks are known. */
   void plug(int song, int cord) {
     int source = socket(song, 2 * cord);
     int sink = socket(song, 2 * cord + 1);
     if (source == CordLedger.NOTHING || sink == CordLedger.NOTHING) {
-      setPending(song, source, sink, true);
+      changePending(song, cord, 1);
       return;
     }
     cords.plug(use(song, cord), song + 1, source, sink);
@@ -95,20 +98,31 @@ final class Layout {
   void unplug(int song, int cord) {
     int use = use(song, cord);
     if (cords.sourceOf[use] == CordLedger.NOTHING) {
-      setPending(song, socket(song, 2 * cord), socket(song, 2 * cord + 1), false);
+      changePending(song, cord, -1);
       return;
     }
     tooFar -= isTooFar(cords.sourceOf[use], cords.sinkOf[use]) ? 1 : 0;
     cords.unplug(use);
   }
 
-  private void setPending(int song, int source, int sink, boolean isPending) {
-    if (source != CordLedger.NOTHING) {
-      cords.setPending(source, song + 1, isPending);
+  private void changePending(int song, int cord, int by) {
+    for (int end = 2 * cord; end <= 2 * cord + 1; end++) {
+      int module = casting.module[song][shape(song).roleOfEnd[end]];
+      for (int socket : sockets(song, end, module)) {
+        cords.changePending(socket, song + 1, by);
+      }
     }
-    if (sink != CordLedger.NOTHING) {
-      cords.setPending(sink, song + 1, isPending);
+  }
+
+  /** The sockets that an end may get: one, all of a group, or, without a module, none. */
+  private int[] sockets(int song, int end, int module) {
+    if (module == Casting.UNCAST) {
+      return new int[0];
     }
+    int socket = socket(song, end);
+    return socket != CordLedger.NOTHING
+        ? new int[] {socket}
+        : StripChoice.sockets(rig, shape(song), end, module);
   }
 
   private boolean isTooFar(int source, int sink) {
@@ -148,6 +162,9 @@ final class Layout {
     int kind = rig.kindOfModule[module];
     for (int w : wants.ofRole()[role]) {
       int strip = physicalStrip(song, module, wants.strip()[w]);
+      if (strip == CordLedger.NOTHING) {
+        continue;
+      }
       int control = rig.firstControlOfStrip[strip] + wants.controlOf()[w][kind];
       if (wanted) {
         controls.want(
@@ -187,6 +204,16 @@ final class Layout {
         }
       }
     }
+  }
+
+  /** Whether some role of the song has the module. */
+  boolean isCast(int song, int module) {
+    for (int taken : casting.module[song]) {
+      if (taken == module) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether some role of the song has the strip. */

@@ -13,6 +13,8 @@ final class Ledger {
   /** What a fault weighs, in typical moves: more than any detour around it. */
   private static final long FAULT = 200 * Weights.CHANGEOVER;
 
+  private static final int MOVES_TO_ADD = 2;
+
   final Layout layout;
   private final CordLedger cords;
   private final PlugPaths paths;
@@ -24,6 +26,9 @@ final class Ledger {
   private final long fault;
   private long plugging;
   private long turning;
+
+  /** The moves that the additions alone must take; see {@link #surplus}. */
+  private int adding;
 
   private final Edits edits;
   private final IntBag uses;
@@ -37,6 +42,7 @@ final class Ledger {
   private final long[] oldControlCost;
   private long oldPlugging;
   private long oldTurning;
+  private int oldAdding;
 
   Ledger(Problem problem, Casting casting, Stock stock) {
     this(problem, new Layout(problem, casting), stock);
@@ -63,7 +69,7 @@ final class Ledger {
         seed(use);
       }
     }
-    plugging = bag.isPresent() ? bag.get().play(layout.firstUse) : pathCosts();
+    plugging = bag.isPresent() ? bag.get().play(layout.firstUse) : pathCosts(1);
     for (int control = 0; control < controlCost.length; control++) {
       controlCost[control] = layout.controls.cost(control) * layout.problem.prices.set[control];
       turning += controlCost[control];
@@ -78,6 +84,15 @@ final class Ledger {
   /** The weight of all turns and flips. */
   long turning() {
     return turning;
+  }
+
+  /**
+   * By how many moves the plugging surpasses what its additions alone must take. A plan of A
+   * additions has at least 2 A moves; so if more must be added, the first of them may be free, by
+   * pairs with removals that are counted already, for as many moves as this.
+   */
+  int surplus() {
+    return Weights.changeoverMoves(plugging) - adding;
   }
 
   /** The weight of all moves and faults. */
@@ -97,6 +112,7 @@ final class Ledger {
     touchAll();
     oldPlugging = plugging;
     oldTurning = turning;
+    oldAdding = adding;
     if (bag.isPresent()) {
       edits.swapIn(layout);
       plugging = bag.get().play(layout.firstUse);
@@ -115,14 +131,14 @@ final class Ledger {
   private void replug() {
     keepWindows();
     gatherSeeds();
-    plugging -= pathCosts();
+    plugging -= pathCosts(-1);
     edits.swapIn(layout);
     for (int i = 0; i < uses.size(); i++) {
       if (cords.sourceOf[uses.get(i)] != CordLedger.NOTHING) {
         cords.findWindows(uses.get(i));
       }
     }
-    plugging += pathCosts();
+    plugging += pathCosts(1);
   }
 
   /** Keeps the changes applied last. */
@@ -142,6 +158,7 @@ final class Ledger {
     }
     plugging = oldPlugging;
     turning = oldTurning;
+    adding = oldAdding;
     edits.clear();
   }
 
@@ -168,10 +185,30 @@ final class Ledger {
       touchModule(edits.module(song, role), song);
       for (int cord : layout.shape(song).cordsOfRole[role]) {
         touchUse(layout.use(song, cord));
-        touchSocket(layout.socket(song, 2 * cord), song + 1);
-        touchSocket(layout.socket(song, 2 * cord + 1), song + 1);
-        touchSocket(edits.socket(layout, song, 2 * cord), song + 1);
-        touchSocket(edits.socket(layout, song, 2 * cord + 1), song + 1);
+        touchEnd(song, 2 * cord);
+        touchEnd(song, 2 * cord + 1);
+      }
+    }
+  }
+
+  /** Touches the socket of an end before and after; where the strip is not known, any of them. */
+  private void touchEnd(int song, int end) {
+    int before = layout.socket(song, end);
+    int after = edits.socket(layout, song, end);
+    touchSocket(before, song + 1);
+    touchSocket(after, song + 1);
+    if (layout.shape(song).stripOfEnd[end] >= 0
+        && (before == CordLedger.NOTHING || after == CordLedger.NOTHING)) {
+      int role = layout.shape(song).roleOfEnd[end];
+      touchGroup(song, end, layout.casting.module[song][role]);
+      touchGroup(song, end, edits.newModule(layout, song, role));
+    }
+  }
+
+  private void touchGroup(int song, int end, int module) {
+    if (module != Casting.UNCAST) {
+      for (int socket : StripChoice.sockets(rig, layout.shape(song), end, module)) {
+        touchSocket(socket, song + 1);
       }
     }
   }
@@ -259,19 +296,20 @@ final class Ledger {
   }
 
   /**
-   * What all paths through a seed cost. The events on them become seeds as well: should a change
-   * tear a path apart, its pieces are all found again.
+   * What all paths through a seed cost; what their additions alone must take is entered with the
+   * given sign. The events on them become seeds as well: should a change tear a path apart, its
+   * pieces are all found again.
    */
-  private long pathCosts() {
+  private long pathCosts(int sign) {
     round++;
     long sum = 0;
     for (int i = 0; i < seeds.size(); i++) {
-      sum += pathCost(seeds.get(i));
+      sum += pathCost(seeds.get(i), sign);
     }
     return sum;
   }
 
-  private long pathCost(int event) {
+  private long pathCost(int event, int sign) {
     if (seenEvent[event] == round || !paths.happens(event)) {
       return 0;
     }
@@ -280,6 +318,7 @@ final class Ledger {
       seenEvent[paths.event(i)] = round;
       seeds.add(paths.event(i));
     }
+    adding += sign * MOVES_TO_ADD * paths.lateAdditions();
     return paths.cost();
   }
 }

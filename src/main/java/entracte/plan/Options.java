@@ -14,6 +14,8 @@ import java.util.function.Consumer;
  * @param progress told the best moves and the bound so far, from the searching thread
  * @param tempo the time of each move, for {@link Aim#FASTEST}
  * @param near a plan to begin from, of a set with some of the same songs
+ * @param clock how long changeovers take: for {@link Aim#EVEN}, which needs it, and so that other
+ *     plans put moves where there is time
  */
 public record Options(
     Aim aim,
@@ -24,7 +26,8 @@ public record Options(
     BooleanSupplier cancelled,
     Consumer<Progress> progress,
     Tempo tempo,
-    Optional<Plan> near) {
+    Optional<Plan> near,
+    Optional<Clock> clock) {
   /** The time after which a search by rounds is cut short all the same. */
   public static final double DEFAULT_SECONDS = 20;
 
@@ -52,49 +55,55 @@ public record Options(
         () -> false,
         p -> {},
         Tempo.steady(),
+        Optional.empty(),
         Optional.empty());
   }
 
   public Options withAim(Aim to) {
-    return new Options(to, start, seconds, rounds, seed, cancelled, progress, tempo, near);
+    return new Options(to, start, seconds, rounds, seed, cancelled, progress, tempo, near, clock);
   }
 
   public Options withStart(Start to) {
-    return new Options(aim, to, seconds, rounds, seed, cancelled, progress, tempo, near);
+    return new Options(aim, to, seconds, rounds, seed, cancelled, progress, tempo, near, clock);
   }
 
   /** Searches for so long, and no longer by rounds. */
   public Options withSeconds(double to) {
-    return new Options(aim, start, to, NO_LIMIT, seed, cancelled, progress, tempo, near);
+    return new Options(aim, start, to, NO_LIMIT, seed, cancelled, progress, tempo, near, clock);
   }
 
   /** The same rounds, cut short after another time. */
   public Options withTime(double to) {
-    return new Options(aim, start, to, rounds, seed, cancelled, progress, tempo, near);
+    return new Options(aim, start, to, rounds, seed, cancelled, progress, tempo, near, clock);
   }
 
   public Options withRounds(int to) {
-    return new Options(aim, start, seconds, to, seed, cancelled, progress, tempo, near);
+    return new Options(aim, start, seconds, to, seed, cancelled, progress, tempo, near, clock);
   }
 
   public Options withSeed(long to) {
-    return new Options(aim, start, seconds, rounds, to, cancelled, progress, tempo, near);
+    return new Options(aim, start, seconds, rounds, to, cancelled, progress, tempo, near, clock);
   }
 
   public Options withCancel(BooleanSupplier to) {
-    return new Options(aim, start, seconds, rounds, seed, to, progress, tempo, near);
+    return new Options(aim, start, seconds, rounds, seed, to, progress, tempo, near, clock);
   }
 
   public Options withProgress(Consumer<Progress> to) {
-    return new Options(aim, start, seconds, rounds, seed, cancelled, to, tempo, near);
+    return new Options(aim, start, seconds, rounds, seed, cancelled, to, tempo, near, clock);
   }
 
   public Options withTempo(Tempo to) {
-    return new Options(aim, start, seconds, rounds, seed, cancelled, progress, to, near);
+    return new Options(aim, start, seconds, rounds, seed, cancelled, progress, to, near, clock);
   }
 
   public Options withNear(Plan to) {
     return new Options(
-        aim, start, seconds, rounds, seed, cancelled, progress, tempo, Optional.of(to));
+        aim, start, seconds, rounds, seed, cancelled, progress, tempo, Optional.of(to), clock);
+  }
+
+  public Options withClock(Clock to) {
+    return new Options(
+        aim, start, seconds, rounds, seed, cancelled, progress, tempo, near, Optional.of(to));
   }
 }

@@ -161,8 +161,22 @@ final class PlugPaths {
     return path[place];
   }
 
+  /** The socket before event {@code place} of the path, or after the last. */
+  int joint(int place) {
+    return joint[place];
+  }
+
   boolean isCyclic() {
     return cyclic;
+  }
+
+  /** The additions on the path found last that cannot be made before the first changeover. */
+  int lateAdditions() {
+    int late = 0;
+    for (int i = 0; i < length; i++) {
+      late += isAddition(path[i]) && earliest(path[i]) > weights.setUpColumn() ? 1 : 0;
+    }
+    return late;
   }
 
   /** The weight of the moves on the path found last. */
@@ -173,7 +187,7 @@ final class PlugPaths {
     if (length == 1) {
       return single(path[0]);
     }
-    if (length == 2 && isAfterSetUp(path[0]) && isAfterSetUp(path[1])) {
+    if (length == 2 && weights.areEven() && isAfterSetUp(path[0]) && isAfterSetUp(path[1])) {
       return (price(path[0]) + price(path[1]) - prices.stay(joint[1])) * Weights.CHANGEOVER;
     }
     open(path[0]);
@@ -195,7 +209,7 @@ final class PlugPaths {
   }
 
   private long single(int event) {
-    return price(event) * Math.min(weights.at(earliest(event)), weights.at(latest(event)));
+    return price(event) * weights.least(earliest(event), latest(event));
   }
 
   private void open(int event) {

@@ -28,6 +28,14 @@ final class PositionSchedule {
   private void settle(int control) {
     double[] at = position[control];
     Arrays.fill(at, controls.start(control));
+    if (controls.times().isPresent()) {
+      controls
+          .times()
+          .get()
+          .turns(control)
+          .forEach(turn -> fill(at, turn.column(), common(control, turn.first(), turn.end())));
+      return;
+    }
     int t = controls.next(control, 0);
     if (controls.keepsStart(control)) {
       t = controls.firstMisfit(control, t);

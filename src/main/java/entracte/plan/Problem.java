@@ -117,6 +117,24 @@ final class Problem {
     }
   }
 
+  /** The same, with other weights to search with. */
+  Problem weighing(Weights other) {
+    return new Problem(this, other);
+  }
+
+  private Problem(Problem whole, Weights weights) {
+    this.weights = weights;
+    prices = whole.prices;
+    set = whole.set;
+    rig = whole.rig;
+    parking = whole.parking;
+    lengthNeeded = whole.lengthNeeded;
+    start = whole.start;
+    shapes.addAll(whole.shapes);
+    startCords = whole.startCords;
+    startPosition = whole.startPosition;
+  }
+
   private int[] sockets(Cord cord) {
     return new int[] {rig.indexOf(cord.source()), rig.indexOf(cord.sink())};
   }

@@ -1,5 +1,6 @@
 package entracte.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,8 +17,10 @@ final class Search {
   private static final long LOOSE_STEPS_PER_SONG = 12_000;
   private static final long TIGHT_STEPS_PER_SONG = 3_000;
   private static final long PROOF_STEPS = 15_000;
+  private static final long FIRST_PROOF_STEPS = 2_000;
   private static final int LONGER_EACH_ROUND = 2;
   private static final double GENTLE = 0.25;
+  private static final int LOOKOUTS = 4;
   private static final int SMALL_SET = 5;
   private static final int ROUNDS_OF_SMALL_SET = 6;
 
@@ -35,6 +38,9 @@ final class Search {
   private int bound;
   private int setUpBound;
 
+  /** Whether the fewest moves have been looked for, and now a plan that suits the gaps. */
+  private boolean evens;
+
   Search(Problem problem, Casting first, Options options, long begun) {
     this.problem = problem;
     this.options = options;
@@ -49,10 +55,15 @@ final class Search {
   Result run() {
     try (Workers workers = new Workers()) {
       Bounds bounds = new Bounds(toBound, workers, this::mustStop);
+      if (options.near().isEmpty()) {
+        bounds.improve(2, FIRST_PROOF_STEPS, 1);
+        bound = bounds.whole();
+      }
       int round = 0;
       for (; round < rounds() && !isProven() && !mustStop(); round++) {
         long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
         anneal(workers, round, longer);
+        finishSightings(workers, round, longer);
         tell();
         if (best.isPresent() && !mustStop()) {
           bounds.improve(round + 3, PROOF_STEPS * longer, best.get().moves());
@@ -64,12 +75,30 @@ final class Search {
         }
       }
     }
+    suitGaps();
     return best.<Result>map(this::planned)
         .orElse(
             new Result.NoneFound(
                 seconds() > options.seconds()
                     ? "The time was up before one was found; --seconds gives it more."
                     : "No casting was found that the jumpers and the cords in stock can serve."));
+  }
+
+  /** Puts moves where there is time: in the plan found, or, if that is the aim, in any plan. */
+  private void suitGaps() {
+    if (best.isEmpty() || options.clock().isEmpty() || options.near().isPresent()) {
+      return;
+    }
+    evens = true;
+    Evening evening = new Evening(problem, options.clock().get(), this::mustStop);
+    Plan plan = best.get();
+    best =
+        Optional.of(
+            switch (options.aim()) {
+              case FEWEST -> evening.inclined(plan, bestCasting);
+              case FASTEST -> plan;
+              case EVEN -> evening.pressed(plan, bestCasting, options.seed());
+            });
   }
 
   /** A round takes twice as long as the one before; small sets get more of them. */
@@ -140,9 +169,56 @@ final class Search {
     return least.best();
   }
 
+  /**
+   * Where a plan costs more than its casting does with an endless bag, castings that seem as dear
+   * may make better plans. So those that annealing comes by around the best are finished as well.
+   */
+  private void finishSightings(Workers workers, int round, long longer) {
+    if (toBound != problem || best.isEmpty() || mustStop()) {
+      return;
+    }
+    long promised = new Ledger(problem, bestCasting.copy(), Stock.LOOSE).cost();
+    if (promised >= weight(best.get())) {
+      return;
+    }
+    List<Callable<List<Sightings.Sighting>>> tasks =
+        IntStream.range(0, LOOKOUTS)
+            .mapToObj(
+                i ->
+                    (Callable<List<Sightings.Sighting>>)
+                        () -> sightings(round * LOOKOUTS + i, longer))
+            .toList();
+    workers.all(tasks).stream()
+        .flatMap(List::stream)
+        .sorted(Comparator.comparingLong(Sightings.Sighting::cost))
+        .takeWhile(sighting -> !mustStop())
+        .filter(sighting -> sighting.cost() < weight(best.get()))
+        .map(Sightings.Sighting::casting)
+        .forEach(casting -> keepIfBetter(casting, finish.plan(casting)));
+  }
+
+  private List<Sightings.Sighting> sightings(int lookout, long longer) {
+    Sightings seen = new Sightings(weight(best.get()));
+    long seed = options.seed() * 1_000_003L - 1 - lookout;
+    Annealer annealer = new Annealer(problem, bestCasting, Stock.LOOSE, seed);
+    annealer.report(seen);
+    annealer.anneal(
+        TIGHT_STEPS_PER_SONG * problem.songs() * longer,
+        lookout % 2 == 0 ? GENTLE : 1,
+        this::mustStop);
+    return seen.cheapest();
+  }
+
+  private static long weight(Plan plan) {
+    return plan.moves() * Weights.CHANGEOVER + plan.setUpMoves();
+  }
+
   /** Without a plan so far, the next search begins from the casting all the same. */
   private void keepIfBetter(Casting casting) {
-    Optional<Plan> plan = stock == Stock.LOOSE ? finish.loosePlan(casting) : finish.plan(casting);
+    keepIfBetter(casting, stock == Stock.LOOSE ? finish.loosePlan(casting) : finish.plan(casting));
+  }
+
+  private void keepIfBetter(Casting casting, Optional<Plan> plan) {
     boolean better = plan.isPresent() && (best.isEmpty() || isBetter(plan.get(), best.get()));
     if (better) {
       best = plan;
@@ -177,7 +253,9 @@ final class Search {
   }
 
   private boolean mustStop() {
-    return seconds() > options.seconds() || options.cancelled().getAsBoolean();
+    boolean half = options.aim() == Aim.EVEN && !evens;
+    return seconds() > (half ? options.seconds() / 2 : options.seconds())
+        || options.cancelled().getAsBoolean();
   }
 
   private double seconds() {

@@ -1,5 +1,7 @@
 package entracte.plan;
 
+import java.util.Arrays;
+
 /** Finds physical strips for the strips of a role on a module. */
 final class StripChoice {
   private StripChoice() {}
@@ -17,6 +19,19 @@ final class StripChoice {
   /** Whether the strip is a jack that this kind of module has only once. */
   static boolean isOwn(RigIndex rig, Shape shape, int strip, int module) {
     return shape.groupOfStrip[strip][rig.kindOfModule[module]] == 0;
+  }
+
+  /** The sockets that an end may have on a module: one for each strip of its group. */
+  static int[] sockets(RigIndex rig, Shape shape, int end, int module) {
+    int jack = shape.jackOfEnd[end][rig.kindOfModule[module]];
+    int q = shape.stripOfEnd[end];
+    if (q < 0 || isOwn(rig, shape, q, module)) {
+      return new int[] {rig.firstSocketOfStrip[rig.firstStrip[module][0]] + jack};
+    }
+    int first = firstOfGroup(rig, shape, q, module);
+    int[] all = new int[count(rig, shape, q, module)];
+    Arrays.setAll(all, i -> rig.firstSocketOfStrip[first + i] + jack);
+    return all;
   }
 
   /** Gives a role the numbers it asks for and the lowest free ones otherwise. */

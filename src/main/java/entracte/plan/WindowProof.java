@@ -1,6 +1,5 @@
 package entracte.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -8,11 +7,11 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Proves how few moves the changeovers of a window of neighbouring songs can have, by depth-first
- * search over castings, song by song and role by role. A partly cast window is a problem with fewer
- * demands (a jack whose cord is not yet known keeps no other away), so its exact cost is a lower
- * bound; the songs that follow add at least what smaller windows were proved to cost. Iterative
- * deepening (Korf 1985) asks for one move more each time, so that a proof cut short still leaves a
- * bound.
+ * search over castings, song by song, role by role and strip by strip. A partly cast window is a
+ * problem with fewer demands (a jack whose cord is not yet known keeps no other away), so its exact
+ * cost is a lower bound; the songs that follow add at least what smaller windows were proved to
+ * cost. Iterative deepening (Korf 1985) asks for one move more each time, so that a proof cut short
+ * still leaves a bound.
  *
  * <p>The bag is taken to be endless until a song is cast; cords may be parked until every song is
  * cast, even if the set forbids it; and channels that can be shut are shut for nothing in the song
@@ -23,33 +22,50 @@ import java.util.function.BooleanSupplier;
 final class WindowProof {
   private final Problem problem;
   private final RigIndex rig;
-  private final Alike alike;
+  private final Twins twins;
   private final Casting casting;
   private final Ledger ledger;
-  private final int[][] orders;
+  private final Decisions[] decisions;
   private final int[] following;
-  private final int[] moduleUses;
-  private final int[] stripUses;
   private final boolean[] shutForFree;
   private final ShutChoices choices;
+  private final WindowTruth truth;
+  private final Optional<PastStates> pasts;
+  private final Outlook[] outlooks;
   private final BooleanSupplier stop;
+  private final int share;
+  private final int shares;
   private int limit;
   private long nodesLeft;
   private boolean cut;
   private boolean exact;
+
+  /** Whether the set's own rules forbade what the window's allow: pasts do not tell of those. */
+  private boolean overruled;
+
   private Optional<Casting> found = Optional.empty();
 
   /**
    * @param following for each song of the window, what the changeovers after it cost at least
    */
   WindowProof(Problem window, int[] following, BooleanSupplier stop) {
+    this(window, following, stop, 0, 1);
+  }
+
+  /**
+   * One of several that share the work: each goes on only from such beginnings as are its own, so
+   * that what all of them try in vain is in vain.
+   */
+  WindowProof(Problem window, int[] following, BooleanSupplier stop, int share, int shares) {
+    this.share = share;
+    this.shares = shares;
     problem = window;
     rig = window.rig;
     this.following = following.clone();
     this.stop = stop;
-    alike = new Alike(window);
+    twins = new Twins(window);
     casting = new Casting(window.songs(), rig.strips());
-    orders = new int[window.songs()][];
+    decisions = new Decisions[window.songs()];
     for (int s = 0; s < window.songs(); s++) {
       take(s, 0);
     }
@@ -60,8 +76,12 @@ final class WindowProof {
     Arrays.fill(shutForFree, true);
     ledger = new Ledger(window, new Layout(window, casting, shutForFree, true), Stock.LOOSE);
     choices = new ShutChoices(ledger.layout);
-    moduleUses = new int[rig.modules.size()];
-    stripUses = new int[rig.strips()];
+    truth = new WindowTruth(window, ledger);
+    outlooks = new Outlook[window.songs()];
+    pasts =
+        PastStates.suit(window)
+            ? Optional.of(new PastStates(new Past(window, ledger.layout)))
+            : Optional.empty();
   }
 
   /** Starts a song afresh in one of its shapes. */
@@ -72,7 +92,7 @@ final class WindowProof {
     Arrays.fill(casting.module[song], Casting.UNCAST);
     casting.strip[song] = new int[taken.strips.size()];
     Arrays.fill(casting.strip[song], CordLedger.NOTHING);
-    orders[song] = RoleOrder.of(taken);
+    decisions[song] = new Decisions(taken);
   }
 
   private Shape shape(int song) {
@@ -86,16 +106,23 @@ final class WindowProof {
   int prove(int atLeast, int enough, long nodes) {
     nodesLeft = nodes;
     int bound = atLeast;
-    while (bound < enough) {
-      limit = bound + 1;
-      cut = false;
-      exact = begins(0);
-      if (exact || cut) {
-        return bound;
-      }
+    while (bound < enough && isInVain(bound + 1)) {
       bound++;
     }
     return bound;
+  }
+
+  /** Allows so many steps from now on. */
+  void allow(long nodes) {
+    nodesLeft = nodes;
+  }
+
+  /** Whether no casting, of those that are its own, keeps below a limit, as far as steps last. */
+  boolean isInVain(int below) {
+    limit = below;
+    cut = false;
+    exact = begins(0);
+    return !exact && !cut;
   }
 
   /** Whether the bound proved last is the least cost itself. */
@@ -114,6 +141,7 @@ final class WindowProof {
     }
     for (int shape = 0; shape < problem.shapes.get(song).size(); shape++) {
       take(song, shape);
+      outlooks[song] = new Outlook(ledger, song, decisions[song]);
       if (reaches(song, 0)) {
         return true;
       }
@@ -121,28 +149,19 @@ final class WindowProof {
     return false;
   }
 
-  /** Whether what is now cast as a whole keeps below the limit by the set's own rules. */
   private boolean isTrue() {
-    Ledger real = problem.parking ? ledger : new Ledger(problem, casting.copy(), Stock.LOOSE);
-    long moves = real.moves();
-    Truth truth = new Truth(real.layout);
-    if (moves < limit * Weights.CHANGEOVER && truth.bagMayRunEmpty()) {
-      moves = Math.max(moves, real.turning() + truth.plugging());
-    }
-    if (moves >= limit * Weights.CHANGEOVER) {
+    if (!truth.holds(limit)) {
+      overruled = true;
       return false;
     }
     found = Optional.of(casting.copy());
     return true;
   }
 
-  /** Whether the songs cast so far keep below the limit even if the bag may run empty. */
   private boolean bagAllows(int song) {
-    Truth truth = new Truth(ledger.layout);
-    return song + 1 == problem.songs()
-        || !truth.bagMayRunEmpty()
-        || Weights.changeoverMoves(ledger.turning() + truth.pluggingBound()) + following[song]
-            < limit;
+    boolean allows = song + 1 == problem.songs() || truth.bagAllows(limit, following[song]);
+    overruled |= !allows;
+    return allows;
   }
 
   /** The casting that has the bound for its cost, if the bound is exact and one was met. */
@@ -152,22 +171,33 @@ final class WindowProof {
 
   /** Whether some casting of the rest keeps the moves below the limit. */
   private boolean reaches(int song, int place) {
-    if (place == orders[song].length) {
+    Decisions order = decisions[song];
+    if (place == order.places()) {
       return complete(song);
     }
-    int role = orders[song][place];
-    Shape shape = shape(song);
-    boolean freshTried = false;
-    for (int module : shape.candidates[role]) {
-      if (isTaken(song, module) || isMirrored(shape, role, module)) {
-        continue;
-      }
-      int[] strips = new int[shape.strips.size()];
-      if (strips(song, place, module, shape.firstStrip[role], strips)) {
-        return true;
-      }
+    if (pasts.isEmpty() || !order.isCrossroads(song, place)) {
+      return decides(song, place);
     }
-    return false;
+    int left = limit - Weights.changeoverMoves(ledger.moves());
+    PastStates.Visit visit = pasts.get().visit(song, place, left);
+    if (visit.isInVain() || (song == 1 && place == 0 && visit.share(shares) != share)) {
+      return false;
+    }
+    boolean before = overruled;
+    overruled = false;
+    boolean reached = decides(song, place);
+    if (!reached && !cut && !overruled) {
+      visit.wasInVain();
+    }
+    overruled |= before;
+    return reached;
+  }
+
+  private boolean decides(int song, int place) {
+    Decisions order = decisions[song];
+    return order.role[place] >= 0
+        ? casts(song, place, order.role[place])
+        : chooses(song, place, order.strip[place]);
   }
 
   /** The song is cast: decides which of its channels are shut, at their true cost. */
@@ -184,7 +214,7 @@ final class WindowProof {
 
   private boolean shut(int song, List<Integer> held, int from) {
     if (from == held.size()) {
-      return isBelowLimit(song) && bagAllows(song) && begins(song + 1);
+      return isBelowLimit(song, decisions[song].places()) && bagAllows(song) && begins(song + 1);
     }
     if (shut(song, held, from + 1)) {
       return true;
@@ -204,56 +234,21 @@ final class WindowProof {
     }
   }
 
-  private boolean isTaken(int song, int module) {
-    for (int other : casting.module[song]) {
-      if (other == module) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether an unused module has a twin before it that is unused as well. */
-  private boolean isMirrored(Shape shape, int role, int module) {
-    if (moduleUses[module] > 0) {
-      return false;
-    }
-    for (int other : shape.candidates[role]) {
-      if (other < module
-          && moduleUses[other] == 0
-          && alike.moduleClass[other] == alike.moduleClass[module]) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Chooses a physical strip for each strip of the role from {@code q} on. */
-  private boolean strips(int song, int place, int module, int q, int[] strips) {
+  /** Tries every module for a role. */
+  private boolean casts(int song, int place, int role) {
     Shape shape = shape(song);
-    int role = orders[song][place];
-    if (q == shape.firstStrip[role + 1]) {
-      return cast(song, place, module, strips);
-    }
-    int first = StripChoice.firstOfGroup(rig, shape, q, module);
-    int number = shape.strips.get(q).number();
-    if (StripChoice.isOwn(rig, shape, q, module)) {
-      strips[q] = first;
-      return strips(song, place, module, q + 1, strips);
-    }
-    int count = StripChoice.count(rig, shape, q, module);
-    boolean freshTried = false;
-    for (int strip = first; strip < first + count; strip++) {
-      boolean wrong = number > 0 && strip != first + number - 1;
-      boolean fresh = stripUses[strip] == 0 && !alike.stripIsSpecial[strip];
-      if (wrong || (fresh && freshTried) || isTaken(shape, role, q, strip, strips)) {
+    for (int module : shape.candidates[role]) {
+      if (ledger.layout.isCast(song, module) || twins.isMirrored(shape, role, module)) {
         continue;
       }
-      freshTried |= fresh;
-      strips[q] = strip;
-      stripUses[strip]++;
-      boolean found = strips(song, place, module, q + 1, strips);
-      stripUses[strip]--;
+      if (isOver()) {
+        return false;
+      }
+      put(song, role, module);
+      twins.use(module, 1);
+      boolean found = isBelowLimit(song, place + 1) && reaches(song, place + 1);
+      twins.use(module, -1);
+      put(song, role, Casting.UNCAST);
       if (found || cut) {
         return found;
       }
@@ -261,81 +256,90 @@ final class WindowProof {
     return false;
   }
 
-  private static boolean isTaken(Shape shape, int role, int q, int strip, int[] strips) {
-    for (int before = shape.firstStrip[role]; before < q; before++) {
-      if (strips[before] == strip) {
-        return true;
+  /** Tries every strip of a role's module; of those that nothing tells apart, the first. */
+  private boolean chooses(int song, int place, int q) {
+    Shape shape = shape(song);
+    int module = casting.module[song][shape.roleOfStrip[q]];
+    if (StripChoice.isOwn(rig, shape, q, module)) {
+      return reaches(song, place + 1);
+    }
+    int first = StripChoice.firstOfGroup(rig, shape, q, module);
+    int number = shape.strips.get(q).number();
+    int count = StripChoice.count(rig, shape, q, module);
+    boolean freshTried = false;
+    for (int strip = first; strip < first + count; strip++) {
+      boolean wrong = number > 0 && strip != first + number - 1;
+      boolean fresh = twins.isFresh(strip);
+      if (wrong || (fresh && freshTried) || ledger.layout.isNamed(song, strip)) {
+        continue;
+      }
+      freshTried |= fresh;
+      if (isOver()) {
+        return false;
+      }
+      boolean found = takes(song, place, q, strip);
+      if (found || cut) {
+        return found;
       }
     }
     return false;
   }
 
-  private boolean cast(int song, int place, int module, int[] strips) {
-    if (--nodesLeft < 0 || ((nodesLeft & 255) == 0 && stop.getAsBoolean())) {
-      cut = true;
-      return false;
+  private boolean takes(int song, int place, int q, int strip) {
+    twins.useStrip(strip, 1);
+    putStrip(song, q, strip);
+    boolean found = isBelowLimit(song, place + 1) && reaches(song, place + 1);
+    if (!found && !cut && rig.closedControls[strip].length > 0) {
+      found = shutBefore(song, place, strip, choices.before(song, strip));
     }
-    int role = orders[song][place];
-    put(song, role, module, strips);
-    moduleUses[module]++;
-    boolean found = isBelowLimit(song) && reaches(song, place + 1);
-    if (!found && !cut) {
-      found = shutBefore(song, place, role);
-    }
-    moduleUses[module]--;
-    put(song, role, Casting.UNCAST, casting.strip[song].clone());
+    putStrip(song, q, CordLedger.NOTHING);
+    twins.useStrip(strip, -1);
     return found;
   }
 
-  /** Tries to have had the channels that a role takes shut in songs before. */
-  private boolean shutBefore(int song, int place, int role) {
-    Shape shape = shape(song);
-    List<List<Integer>> songs = new ArrayList<>();
-    List<Integer> strips = new ArrayList<>();
-    for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
-      int strip = casting.strip[song][q];
-      if (strip >= 0 && rig.closedControls[strip].length > 0) {
-        List<Integer> before = choices.before(song, strip);
-        if (!before.isEmpty()) {
-          strips.add(strip);
-          songs.add(before);
-        }
-      }
-    }
-    return !strips.isEmpty() && shutBefore(song, place, strips, songs, 0, false);
+  private boolean isOver() {
+    cut |= --nodesLeft < 0 || ((nodesLeft & 255) == 0 && stop.getAsBoolean());
+    return cut;
   }
 
-  private boolean shutBefore(
-      int song, int place, List<Integer> strips, List<List<Integer>> songs, int from, boolean any) {
-    if (from == strips.size()) {
-      return any && isBelowLimit(song) && reaches(song, place + 1);
-    }
-    boolean found = shutBefore(song, place, strips, songs, from + 1, any);
+  /** Tries to have had a channel shut in songs before, in one more each time. */
+  private boolean shutBefore(int song, int place, int strip, List<Integer> songs) {
+    boolean found = false;
     int shut = 0;
-    List<Integer> strip = List.of(strips.get(from));
-    while (!found && !cut && shut < songs.get(from).size()) {
-      toggle(songs.get(from).get(shut++), strip);
-      found = shutBefore(song, place, strips, songs, from + 1, true);
+    while (!found && !cut && shut < songs.size()) {
+      toggle(songs.get(shut++), List.of(strip));
+      found = isBelowLimit(song, place + 1) && reaches(song, place + 1);
     }
     while (shut > 0) {
-      toggle(songs.get(from).get(--shut), strip);
+      toggle(songs.get(--shut), List.of(strip));
     }
     return found;
   }
 
-  private void put(int song, int role, int module, int[] strips) {
+  private void put(int song, int role, int module) {
     Shape shape = shape(song);
     ledger.edits().recast(casting, song, role, module);
     for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
-      int strip = module == Casting.UNCAST ? CordLedger.NOTHING : strips[q];
+      boolean own = module != Casting.UNCAST && StripChoice.isOwn(rig, shape, q, module);
+      int strip = own ? StripChoice.firstOfGroup(rig, shape, q, module) : CordLedger.NOTHING;
       ledger.edits().takeStrip(song, q, strip);
     }
     ledger.apply();
     ledger.accept();
   }
 
-  private boolean isBelowLimit(int song) {
+  private void putStrip(int song, int q, int strip) {
+    int role = shape(song).roleOfStrip[q];
+    ledger.edits().recast(casting, song, role, casting.module[song][role]);
+    ledger.edits().takeStrip(song, q, strip);
+    ledger.apply();
+    ledger.accept();
+  }
+
+  private boolean isBelowLimit(int song, int place) {
+    int sure = Weights.changeoverMoves(ledger.moves()) + following[song];
     return ledger.layout.faults() == 0
-        && Weights.changeoverMoves(ledger.moves()) + following[song] < limit;
+        && sure < limit
+        && sure + outlooks[song].atLeast(ledger, place) < limit;
   }
 }

@@ -104,10 +104,10 @@ class ProgramTest {
   }
 
   @Test
-  void anAimThatCannotBePlannedForYetIsRefused() {
-    assertEquals(2, typist.type("plan", "--aim", "even", "sets/any"));
+  void anAimThatIsNoneIsRefused() {
+    assertEquals(2, typist.type("plan", "--aim", "lucky", "sets/any"));
     assertEquals(
-        "entracte: this version cannot plan for even yet, only for fewest and fastest",
+        "entracte: an aim is fewest, fastest or even, not lucky",
         typist.err().lines().findFirst().orElse(""));
   }
 

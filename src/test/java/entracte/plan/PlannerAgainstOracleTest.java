@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import entracte.plan.oracle.Answer;
 import entracte.plan.oracle.CpSatOracle;
+import entracte.plan.sample.FullSets;
 import entracte.plan.sample.RandomSets;
 import entracte.plan.sample.Sample;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
 final class PlannerAgainstOracleTest {
   private static final int FEW = 100;
   private static final double FEW_EFFORT = 1;
+  private static final int FULL = 12;
   private static final int MANY = 1200;
   private static final double MANY_EFFORT = 10;
 
@@ -40,6 +42,19 @@ final class PlannerAgainstOracleTest {
       compare(sample, FEW_EFFORT, mustBeBest, false);
     }
     assertAgreement(FEW);
+  }
+
+  /** Where every module plays in every song, bounds have the most to forget. */
+  @Test
+  void theyAgreeOnFullSets() {
+    for (int seed = 1; solved < FULL && seed < TRIES * FULL; seed++) {
+      Sample sample =
+          seed % 3 == 0
+              ? FullSets.tight(seed, 3, 6 + seed % 3)
+              : FullSets.loose(seed, 3 + seed % 2, 6 + seed % 3);
+      compare(sample, FEW_EFFORT, true, false);
+    }
+    assertAgreement(FULL);
   }
 
   @Test

@@ -68,6 +68,37 @@ public final class CpSatOracle {
     return new CpSatOracle(set, start, effort).solve();
   }
 
+  /**
+   * Looks for the fewest moves in the changeovers for so many seconds, with several workers that
+   * search in the solver's own different ways. The set-up is as it comes.
+   */
+  public static Answer race(PlayableSet set, Start start, double seconds, int workers) {
+    return new CpSatOracle(set, start, seconds).race(workers);
+  }
+
+  private Answer race(int workers) {
+    cp.model.minimize(moves);
+    CpSolver solver = new CpSolver();
+    solver
+        .getParameters()
+        .setMaxTimeInSeconds(effort)
+        .setRandomSeed(1)
+        .setNumWorkers(workers)
+        .setLinearizationLevel(2);
+    CpSolverStatus status = solver.solve(cp.model);
+    if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+      return Answer.without(Answer.State.UNKNOWN);
+    }
+    return new Answer(
+        status == CpSolverStatus.OPTIMAL ? Answer.State.OPTIMAL : Answer.State.FOUND,
+        (int) Math.round(solver.objectiveValue()),
+        roundUp(solver.bestObjectiveBound()),
+        0,
+        0,
+        Optional.of(
+            new PlanReading(solver, set, start, songs, cords, changes, controls, jumpers).plan()));
+  }
+
   private LinearExpr movesOf(int from, int to) {
     List<LinearArgument> all = new ArrayList<>();
     for (int song = from; song < to; song++) {

@@ -9,9 +9,11 @@ import entracte.setlist.Connection;
 import entracte.setlist.End;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The connections of a patch while it is made, and cords that would make them. A connection for
@@ -51,6 +53,21 @@ final class Wiring {
       return false;
     }
     return true;
+  }
+
+  /** The roles and modules that have a cord. */
+  Set<String> names() {
+    Set<String> names = new HashSet<>();
+    nets.forEach(
+        (source, sinks) -> {
+          names.add(owner(source));
+          sinks.forEach(sink -> names.add(owner(sink)));
+        });
+    return names;
+  }
+
+  private static String owner(Hole hole) {
+    return hole.name().replaceFirst("[.].*", "");
   }
 
   List<Connection> connections() {
