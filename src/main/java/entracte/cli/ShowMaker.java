@@ -17,6 +17,8 @@ import java.util.stream.IntStream;
 
 /** Makes of a set what the stage needs to know of it. */
 final class ShowMaker {
+  private static final double MILLIS = 1000;
+
   private ShowMaker() {}
 
   static Show show(SetList set) {
@@ -32,7 +34,10 @@ final class ShowMaker {
         GearSends.quiet(rig),
         set.slot().seconds(),
         set.fallback().flatMap(name -> index(set, name)),
-        rig.footSwitch().map(ShowMaker::hold).orElse(Show.Hold.MENU));
+        rig.footSwitch().map(ShowMaker::hold).orElse(Show.Hold.MENU),
+        Math.round(
+            rig.footSwitch().map(FootSwitch::deafSeconds).orElse(FootSwitch.USUAL_DEAF_SECONDS)
+                * MILLIS));
   }
 
   private static Spot spot(Module module) {

@@ -7,6 +7,7 @@ import entracte.cue.Pace;
 import entracte.plan.Options;
 import entracte.plan.Result;
 import entracte.plan.Start;
+import entracte.plan.Verifier;
 import entracte.rig.Module;
 import entracte.rig.RigState;
 import entracte.stage.Effect;
@@ -107,7 +108,7 @@ final class StagePlanner {
     if (first instanceof Result.NoneFound) {
       first = patiently(request, playable, options);
     }
-    if (first instanceof Result.Planned planned) {
+    if (first instanceof Result.Planned planned && isRight(planned)) {
       tell(request, order, planned, note);
       if (!planned.proven()) {
         better(request, order, planned, planning.plan(playable, options), note);
@@ -121,7 +122,9 @@ final class StagePlanner {
   private void nextOnly(
       Effect.Plan request, List<Integer> order, PlayableSet all, Options options, String note) {
     Result next = planning.plan(all.inOrder(0), options.withSeconds(NEXT_SECONDS));
-    if (next instanceof Result.Planned planned && request.request() == latest.get()) {
+    if (next instanceof Result.Planned planned
+        && request.request() == latest.get()
+        && isRight(planned)) {
       tell(request, order, planned, note);
     }
   }
@@ -156,9 +159,15 @@ final class StagePlanner {
       Effect.Plan request, List<Integer> order, Result.Planned first, Result second, String note) {
     if (second instanceof Result.Planned planned
         && request.request() == latest.get()
-        && isBetter(planned, first)) {
+        && isBetter(planned, first)
+        && isRight(planned)) {
       tell(request, order, planned, note);
     }
+  }
+
+  /** Nobody can look a plan over while an audience waits, so the verifier must find it right. */
+  private static boolean isRight(Result.Planned planned) {
+    return Verifier.verify(planned.plan()).isEmpty();
   }
 
   private static boolean isBetter(Result.Planned one, Result.Planned other) {

@@ -49,12 +49,14 @@ final class StageRun implements Wiring.Listener {
 
   private static final String FOUND = "found";
 
+  private static final double MILLIS = 1000;
+
   private final Show show;
   private final InstantSource clock;
   private final JournalFile journal;
   private final Foot press;
   private final Optional<Foot> back;
-  private final KeyTaps taps = new KeyTaps();
+  private final KeyTaps taps;
   private final BlockingQueue<Runnable> happened = new LinkedBlockingQueue<>();
   private final Map<String, Boolean> ports = new LinkedHashMap<>();
   private Consumer<Effect> world = effect -> {};
@@ -69,7 +71,11 @@ final class StageRun implements Wiring.Listener {
               .map(
                   trigger ->
                       new FootLogic(
-                          trigger, pedal.latching(), Math.round(pedal.lockOutSeconds() * 1000))));
+                          trigger, pedal.latching(), lockOutMillis(pedal))));
+    }
+
+    static long lockOutMillis(FootSwitch pedal) {
+      return Math.round(pedal.lockOutSeconds() * MILLIS);
     }
   }
 
@@ -79,6 +85,7 @@ final class StageRun implements Wiring.Listener {
     this.journal = journal;
     this.clock = clock;
     press = rig.footSwitch().map(p -> Foot.of(p, p.press())).orElse(new Foot(Optional.empty()));
+    taps = new KeyTaps(rig.footSwitch().map(Foot::lockOutMillis).orElse(0L));
     back = rig.footSwitch().filter(p -> !p.back().isEmpty()).map(p -> Foot.of(p, p.back()));
   }
 

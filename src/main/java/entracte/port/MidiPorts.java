@@ -40,10 +40,11 @@ public final class MidiPorts {
 
   private static List<Listed> devices() {
     List<Listed> devices = new ArrayList<>();
+    SoundCards cards = SoundCards.now();
     for (MidiDevice.Info info : MidiSystem.getMidiDeviceInfo()) {
       try {
         MidiDevice device = MidiSystem.getMidiDevice(info);
-        if (!(device instanceof Sequencer)) {
+        if (!(device instanceof Sequencer) && isThere(device, cards)) {
           boolean takes = device.getMaxReceivers() != 0;
           boolean gives = device.getMaxTransmitters() != 0;
           devices.add(
@@ -54,6 +55,12 @@ public final class MidiPorts {
       }
     }
     return devices;
+  }
+
+  /** Only Java's own list of hardware is ever out of date. */
+  private static boolean isThere(MidiDevice device, SoundCards cards) {
+    boolean fromJava = device.getClass().getName().startsWith("com.sun.media.sound.");
+    return !fromJava || cards.mayHave(device.getDeviceInfo().getName());
   }
 
   private static Optional<MidiDevice> find(String wanted, boolean toTake) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * Everything that is plugged to the computer during a show: the outlets that gear hangs on and the
@@ -38,14 +39,23 @@ public final class Wiring implements AutoCloseable {
   private final String pedalPort;
   private final Map<String, Boolean> alive = new LinkedHashMap<>();
   private Optional<AutoCloseable> pedal = Optional.empty();
+  private final Supplier<SoundCards> soundCards;
+  private SoundCards cards;
   private final Thread watcher;
 
   /**
    * @param pedalPort the name of the pedal's MIDI port; empty if it has none
    */
   public Wiring(List<Outlet> outlets, String pedalPort, Listener listener) {
+    this(outlets, pedalPort, listener, SoundCards::now);
+  }
+
+  Wiring(
+      List<Outlet> outlets, String pedalPort, Listener listener, Supplier<SoundCards> soundCards) {
     this.listener = listener;
     this.pedalPort = pedalPort;
+    this.soundCards = soundCards;
+    this.cards = soundCards.get();
     outlets.stream()
         .distinct()
         .forEach(outlet -> lanes.put(outlet, new Lane(outlet, listener::sent)));
@@ -71,6 +81,11 @@ public final class Wiring implements AutoCloseable {
 
   /** Reads the list of ports now. */
   void look() {
+    SoundCards before = cards;
+    cards = soundCards.get();
+    if (cards.replaced(before)) {
+      letGo();
+    }
     List<PortName> ports = MidiPorts.list();
     for (Lane lane : lanes.values()) {
       boolean there = isThere(ports, lane.outlet());
@@ -85,6 +100,17 @@ public final class Wiring implements AutoCloseable {
     }
     if (!pedalPort.isEmpty()) {
       lookForPedal(named(ports, PortName::gives, pedalPort));
+    }
+  }
+
+  /** Something was plugged anew so quickly that no list tells of it. */
+  private void letGo() {
+    closePedal();
+    lanes.values().forEach(Lane::lost);
+    for (Lane lane : lanes.values()) {
+      if (Boolean.TRUE.equals(alive.put(lane.outlet().name(), false))) {
+        listener.alive(lane.outlet().name(), false);
+      }
     }
   }
 

@@ -21,7 +21,7 @@ final class GearReader {
   static final List<String> GEAR =
       List.of("port", "device", "channel", "programs from", "settle", "banks", "send", "notes off");
   static final List<String> SWITCH =
-      List.of("port", "press", "hold", "back", "latching", "lock out");
+      List.of("port", "press", "hold", "back", "latching", "lock out", "deaf after sending");
 
   private static final Map<String, Banks> BANKS = new LinkedHashMap<>();
   private static final Map<String, SendAt> SEND = new LinkedHashMap<>();
@@ -104,14 +104,18 @@ final class GearReader {
 
   private FootSwitch pedal(Entry entry, Table table) {
     Fields parts = new Fields(table, SWITCH, notes);
-    double usual = FootSwitch.USUAL_LOCK_OUT_SECONDS;
     return new FootSwitch(
         parts.leaf("port").map(Leaf::name).orElse(""),
         parts.needed("press", entry.key()).map(this::trigger).orElse(""),
         word(parts, "hold", HOLD, ""),
         parts.leaf("back").map(this::trigger).orElse(""),
         parts.leaf("latching").map(values::yes).orElse(false),
-        parts.leaf("lock out").map(l -> values.stretch(l).orElse(usual)).orElse(usual));
+        seconds(parts, "lock out", FootSwitch.USUAL_LOCK_OUT_SECONDS),
+        seconds(parts, "deaf after sending", FootSwitch.USUAL_DEAF_SECONDS));
+  }
+
+  private double seconds(Fields parts, String key, double usual) {
+    return parts.leaf(key).map(l -> values.stretch(l).orElse(usual)).orElse(usual);
   }
 
   private String trigger(Leaf leaf) {

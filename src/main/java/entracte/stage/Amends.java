@@ -133,15 +133,13 @@ final class Amends {
     draft.settle();
     draft.base = TrueRig.bare();
     draft.first =
-        List.of(fixed(Verb.LOWER, "LOWER the main level"), fixed(Verb.PULL, "PULL every cord"));
+        List.of(
+            Beforehand.fixed(Verb.LOWER, Beforehand.LOWER),
+            Beforehand.fixed(Verb.PULL, "PULL every cord"));
     if (draft.phase != Phase.CHANGEOVER && draft.ahead() < draft.order.size()) {
       draft.enterChangeover(draft.ahead());
       draft.firstWay = draft.ahead();
     }
     draft.ask();
-  }
-
-  private static Move fixed(Verb verb, String text) {
-    return new Move(verb, text, 0, List.of(), List.of(), false);
   }
 }

@@ -10,9 +10,6 @@ import java.util.Set;
 
 /** A state in the making, for one event only. */
 final class Draft {
-  /** Common practice: a foot that has just sent something is not heard for most of a second. */
-  static final long SENT_LOCK_MILLIS = 800;
-
   final Show show;
   final long now;
   final List<Effect> effects = new ArrayList<>();
@@ -126,14 +123,15 @@ final class Draft {
     List<Integer> left = order.subList(Math.min(ahead(), order.size()), order.size());
     waiting = !left.isEmpty();
     if (waiting) {
-      effects.add(new Effect.Plan(request, List.copyOf(left), base, began > 0, dead));
+      TrueRig from = Beforehand.leaves(base, dead);
+      effects.add(new Effect.Plan(request, List.copyOf(left), from, began > 0, dead));
     }
   }
 
   void send(List<Dispatch> dispatches) {
     if (!dispatches.isEmpty()) {
       effects.add(new Effect.Send(dispatches));
-      lockedUntil = now + SENT_LOCK_MILLIS;
+      lockedUntil = now + show.deafMillis();
     }
   }
 

@@ -17,14 +17,26 @@ public final class KeyTaps {
   /** Strokes that follow faster come from a key that repeats by itself. */
   private static final long QUICKEST_HAND_MILLIS = 150;
 
+  private final long silentMillis;
   private Input last = Input.MENU;
   private long firstAt;
   private long lastAt = Long.MIN_VALUE / 2;
   private boolean holdTold;
 
+  public KeyTaps() {
+    this(0);
+  }
+
+  /**
+   * @param lockOutMillis how long the same key must be silent at least
+   */
+  public KeyTaps(long lockOutMillis) {
+    silentMillis = Math.max(SILENT_MILLIS, lockOutMillis);
+  }
+
   /** What a stroke of a key means; empty if it is only a repeat. */
   public Optional<Input> hear(Input input, long nowMillis) {
-    boolean repeats = input == last && nowMillis - lastAt < SILENT_MILLIS;
+    boolean repeats = input == last && nowMillis - lastAt < silentMillis;
     boolean byItself = nowMillis - lastAt < QUICKEST_HAND_MILLIS;
     last = input;
     lastAt = nowMillis;

@@ -22,22 +22,13 @@ final class Plans {
     order.addAll(planned.order());
     draft.order = order;
     draft.firstWay = ahead;
-    draft.ways = withFirst(planned.ways(), draft.first);
+    draft.ways = Beforehand.of(draft, planned.ways());
     draft.waiting = false;
     draft.reopen();
     draft.notice = planned.note();
     if (planned.order().isEmpty() && draft.phase == Phase.CHANGEOVER) {
       draft.phase = Phase.END;
     }
-  }
-
-  private static List<Way> withFirst(List<Way> ways, List<Move> first) {
-    if (first.isEmpty() || ways.isEmpty()) {
-      return ways;
-    }
-    List<Way> all = new ArrayList<>(ways);
-    all.set(0, ways.get(0).after(first));
-    return all;
   }
 
   static void fail(Draft draft, Event.Unplanned unplanned) {

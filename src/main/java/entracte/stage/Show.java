@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param slotSeconds how long the stage is ours
  * @param fallback the song for when nothing else works
  * @param hold what a foot that stays down does
+ * @param deafMillis how long the foot is not heard after something was sent
  */
 public record Show(
     String set,
@@ -24,7 +25,8 @@ public record Show(
     List<Dispatch> quiet,
     OptionalDouble slotSeconds,
     Optional<Integer> fallback,
-    Hold hold) {
+    Hold hold,
+    long deafMillis) {
   /** What a long press does. */
   public enum Hold {
     MENU,

@@ -30,10 +30,8 @@ public record Way(int song, boolean setUp, List<Move> moves, double seconds, Lis
     return moves.stream().mapToInt(Move::moves).sum();
   }
 
-  /** The same way with something to do first. */
-  Way after(List<Move> first) {
-    List<Move> all = new java.util.ArrayList<>(first);
-    all.addAll(moves);
-    return new Way(song, setUp, all, seconds, lookAt);
+  /** The same way with other moves. */
+  Way with(List<Move> others) {
+    return new Way(song, setUp, others, seconds, lookAt);
   }
 }

@@ -10,8 +10,11 @@ import entracte.midi.Outlet;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -84,6 +87,28 @@ final class WiringTest {
       assertEquals("piano sent", next());
       assertEquals(List.of("C0 05"), after.taken());
       assertEquals(List.of(), before.taken());
+    }
+  }
+
+  /** Pulled and plugged in again between two looks: the list of ports is the same. */
+  @Test
+  void aQuickSwapIsToldAsLostAndBackAndIsOpenedAfresh() throws Exception {
+    Loopback before = Loopback.gear("Stage Piano [hw:3,0,0]", "");
+    AtomicInteger plugged = new AtomicInteger();
+    Supplier<SoundCards> cards =
+        () -> new SoundCards(Map.of(), Map.of("midiC3D0", "made " + plugged.get()));
+    try (Wiring wiring = new Wiring(List.of(PIANO), "", listener, cards)) {
+      wiring.look();
+      assertEquals("Stage Piano alive", next());
+      before.pull();
+      Loopback after = Loopback.gear("Stage Piano [hw:3,0,0]", "");
+      plugged.incrementAndGet();
+      wiring.look();
+      assertEquals("Stage Piano lost", next());
+      assertEquals("Stage Piano alive", next());
+      wiring.send(program(PIANO, 5));
+      assertEquals("piano sent", next());
+      assertEquals(List.of("C0 05"), after.taken());
     }
   }
 

@@ -42,7 +42,7 @@ final class FullFiles {
         piano: {port: Stage Piano, channel: 1, programs from: 1, settle: 0.2 s, banks: high}
         drums: {device: pipe, channel: 10, send: song, notes off: one by one}
       foot switch: {port: Pedal, press: cc 64 on channel 2, hold: back, back: note 12,
-                    latching: yes, lock out: 0.3 s}
+                    latching: yes, lock out: 0.3 s, deaf after sending: 0.5 s}
       hands: {light: 1.25, read: 1 s, tune: 8 s, tune fifth: 9 s, tune other: 11 s, raise: 1 s,
         plugs: close, pull: 0.3 s, bag: 60 cm, hang: 20 cm, sweep: 300}
       """;

@@ -59,8 +59,11 @@ final class GearReaderTest {
   @Test
   void aFootSwitchMayLatchAndHaveASecondSwitch() {
     assertEquals(
-        Optional.of(new FootSwitch("Pedal", "note 60", "", "note 62", true, 0.4)),
-        rig(PEDAL, "{port: Pedal, press: note 60, back: note 62, latching: yes, lock out: 0.4 s}")
+        Optional.of(new FootSwitch("Pedal", "note 60", "", "note 62", true, 0.4, 1.5)),
+        rig(
+                PEDAL,
+                "{port: Pedal, press: note 60, back: note 62, latching: yes, lock out: 0.4 s,"
+                    + " deaf after sending: 1.5 s}")
             .footSwitch());
   }
 

@@ -107,6 +107,32 @@ final class AmendsTest {
     assertEquals(Set.of("osc 1"), asked().dead());
   }
 
+  /** The other plug of such a cord is in a jack that plays. */
+  @Test
+  void theCordsOfADeadModuleComeOutFirstWithTheLevelDown() {
+    small.next(4).choose("dead").narrow("osc 1");
+    assertEquals(List.of(), asked().rig().cords());
+    small.answer().next(1);
+    assertEquals(
+        List.of(
+            "LOWER the main level before any plug or switch moves",
+            "PULL filter 1 audio 0, then osc 1 saw",
+            "PLUG osc 1 saw, then filter 1 audio 1"),
+        small.night.now().way().orElseThrow().moves().stream().map(Move::text).toList().subList(0, 3));
+    assertEquals(1, small.night.rig().cords().size());
+    small.next(2);
+    assertEquals(List.of(), small.night.rig().cords());
+  }
+
+  @Test
+  void aCordOfADeadModuleThatWasNotPulledIsAskedForAgain() {
+    small.next(4).choose("dead").narrow("osc 1").answer().next(2);
+    small.choose("moves done").narrow("plan again").answer();
+    assertEquals(
+        "PULL filter 1 audio 0, then osc 1 saw",
+        small.night.now().way().orElseThrow().moves().get(1).text());
+  }
+
   @Test
   void songsThatCannotBePlayedAreTakenOutAndTold() {
     small.next(4).choose("dead").narrow("osc 1");

@@ -43,4 +43,12 @@ final class KeyTapsTest {
     taps.hear(Input.NEXT, 0);
     assertEquals(Optional.of(Input.BACK), taps.hear(Input.BACK, 10));
   }
+
+  @Test
+  void aPlayerMayWantMoreSilence() {
+    KeyTaps slow = new KeyTaps(1500);
+    assertEquals(Optional.of(Input.NEXT), slow.hear(Input.NEXT, 0));
+    assertEquals(Optional.empty(), slow.hear(Input.NEXT, 1499));
+    assertEquals(Optional.of(Input.NEXT), slow.hear(Input.NEXT, 1499 + 1500));
+  }
 }

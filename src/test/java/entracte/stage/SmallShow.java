@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * is LOWER, then PLUG of a cord of its own, then TURN of a knob to s.
  */
 public final class SmallShow {
+  public static final long DEAF_MILLIS = 800;
   public static final Outlet PIANO = new Outlet.Port("Stage Piano");
 
   public final Show show;
@@ -41,7 +42,8 @@ public final class SmallShow {
             List.of(Dispatch.atOnce("piano", PIANO, List.of(new Message.ControlChange(1, 123, 0)))),
             OptionalDouble.of(1800),
             Optional.of(0),
-            hold);
+            hold,
+            DEAF_MILLIS);
   }
 
   private static Spot spot(String module, int row, double centreCm) {

@@ -59,9 +59,9 @@ final class StageTest {
     small.next(5);
     long sent = small.now;
     Night before = small.night;
-    small.take(new Event.Pressed(sent + Draft.SENT_LOCK_MILLIS - 1, Input.NEXT));
+    small.take(new Event.Pressed(sent + SmallShow.DEAF_MILLIS - 1, Input.NEXT));
     assertEquals(before, small.night);
-    small.take(new Event.Pressed(sent + Draft.SENT_LOCK_MILLIS, Input.NEXT));
+    small.take(new Event.Pressed(sent + SmallShow.DEAF_MILLIS, Input.NEXT));
     assertEquals(List.of(Done.DONE, Done.OPEN, Done.OPEN), small.night.now().done());
   }
 
