@@ -63,8 +63,13 @@ public final class Checker {
     List<Part> parts =
         checkSongs(new Resolver(rig, findings), new Rules(rig, rigIsSound, findings));
     return new Checked(
-        findings.list(),
-        findings.errors() > 0 ? Optional.empty() : Optional.of(new PlayableSet(set, parts)));
+        findings.list(), findings.errors() > 0 ? Optional.empty() : Optional.of(playable(parts)));
+  }
+
+  private PlayableSet playable(List<Part> parts) {
+    int songs = set.songs().size();
+    Optional<Part> drone = set.drone().map(song -> parts.get(songs));
+    return new PlayableSet(set, parts.subList(0, songs), drone);
   }
 
   /** Whether the names of the rig are in order. */
@@ -77,10 +82,13 @@ public final class Checker {
     return sound;
   }
 
+  /** The parts of the songs, and the drone's behind them: it shares their jumpers. */
   private List<Part> checkSongs(Resolver resolver, Rules rules) {
     Set<Reading> judged = Collections.newSetFromMap(new IdentityHashMap<>());
     List<Part> parts = new ArrayList<>();
-    for (Song song : set.songs()) {
+    List<Song> all = new ArrayList<>(set.songs());
+    set.drone().ifPresent(all::add);
+    for (Song song : all) {
       Reading reading = resolver.read(song);
       if (judged.add(reading)) {
         rules.check(reading);

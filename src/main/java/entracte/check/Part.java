@@ -6,7 +6,10 @@ import entracte.rig.Module;
 import entracte.setlist.Interval;
 import entracte.setlist.Song;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
 
 /**
  * What one song needs of the rig, with every name resolved.
@@ -32,14 +35,30 @@ public record Part(
   }
 
   /** The same part, for which these modules are no candidates. */
-  Part without(java.util.Set<Module> dead) {
+  Part without(Set<Module> dead) {
+    return casting((role, module) -> !dead.contains(module));
+  }
+
+  /** The same part, in which jumpers stand where they stand. */
+  Part withJumpers(Map<String, String> positions) {
+    return casting(
+        (role, module) ->
+            jumpers.stream()
+                .filter(need -> roles.get(need.role()) == role)
+                .allMatch(
+                    need ->
+                        need.position()
+                            .equals(positions.get(module.name() + "." + need.jumper()))));
+  }
+
+  private Part casting(BiPredicate<CastRole, Module> fits) {
     List<CastRole> left =
         roles.stream()
             .map(
                 role ->
                     new CastRole(
                         role.name(),
-                        role.candidates().stream().filter(m -> !dead.contains(m)).toList(),
+                        role.candidates().stream().filter(m -> fits.test(role, m)).toList(),
                         role.channels()))
             .toList();
     return new Part(song, left, nets, settings, jumpers);

@@ -3,8 +3,10 @@ package entracte.check;
 import entracte.rig.Module;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -12,10 +14,12 @@ import java.util.Set;
 public final class PlayableSet {
   private final SetList setList;
   private final List<Part> parts;
+  private final Optional<Part> drone;
 
-  PlayableSet(SetList setList, List<Part> parts) {
+  PlayableSet(SetList setList, List<Part> parts, Optional<Part> drone) {
     this.setList = setList;
     this.parts = List.copyOf(parts);
+    this.drone = drone;
   }
 
   public SetList setList() {
@@ -45,7 +49,7 @@ public final class PlayableSet {
   public PlayableSet inOrder(int... order) {
     List<Song> songs = Arrays.stream(order).mapToObj(setList.songs()::get).toList();
     List<Part> reordered = Arrays.stream(order).mapToObj(parts::get).toList();
-    return new PlayableSet(setList.withSongs(songs), reordered);
+    return new PlayableSet(setList.withSongs(songs), reordered, drone);
   }
 
   /** Whether the song, from 0, can be cast without these modules. */
@@ -65,6 +69,31 @@ public final class PlayableSet {
                 row -> row.stream().filter(m -> !dead.contains(m) || m.kind().taps() == 0).toList())
             .toList();
     SetList onRest = setList.withRig(setList.rig().withRows(rows));
-    return new PlayableSet(onRest, parts.stream().map(part -> part.without(dead)).toList());
+    return new PlayableSet(
+        onRest,
+        parts.stream().map(part -> part.without(dead)).toList(),
+        drone.map(part -> part.without(dead)));
+  }
+
+  /** The same set with its drone as one more song at the end; without a drone, the set itself. */
+  public PlayableSet withDrone() {
+    List<Song> songs = new ArrayList<>(setList.songs());
+    setList.drone().ifPresent(songs::add);
+    List<Part> all = new ArrayList<>(parts);
+    drone.ifPresent(all::add);
+    return new PlayableSet(setList.withSongs(songs), all, drone);
+  }
+
+  /**
+   * The same set with its jumpers as they are in the case by now: a role that needs a jumper is
+   * cast only where it is known to stand as the role needs it.
+   *
+   * @param positions by {@code module.jumper}
+   */
+  public PlayableSet withJumpers(Map<String, String> positions) {
+    return new PlayableSet(
+        setList,
+        parts.stream().map(part -> part.withJumpers(positions)).toList(),
+        drone.map(part -> part.withJumpers(positions)));
   }
 }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Makes of a set what the stage needs to know of it. */
 final class ShowMaker {
@@ -25,7 +26,9 @@ final class ShowMaker {
     Rig rig = set.rig();
     return new Show(
         set.name(),
-        set.songs().stream().map(song -> song(rig, song)).toList(),
+        Stream.concat(set.songs().stream(), set.drone().stream())
+            .map(song -> song(rig, song))
+            .toList(),
         rig.modules().stream().map(ShowMaker::spot).toList(),
         rig.modules().stream()
             .flatMap(module -> module.sockets().stream())
@@ -34,6 +37,7 @@ final class ShowMaker {
         GearSends.quiet(rig),
         set.slot().seconds(),
         set.fallback().flatMap(name -> index(set, name)),
+        set.drone().map(drone -> set.songs().size()),
         rig.footSwitch().map(ShowMaker::hold).orElse(Show.Hold.MENU),
         Math.round(
             rig.footSwitch().map(FootSwitch::deafSeconds).orElse(FootSwitch.USUAL_DEAF_SECONDS)

@@ -18,7 +18,6 @@ import java.io.IOException;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -98,7 +97,7 @@ final class StageCommand implements Callable<Integer> {
     StageJournal.Opened journal = StageJournal.open(set.path(), show, anew);
     StageRun run = new StageRun(show, rig, journal.night(), journal.file(), clock);
     run.note(journal.note());
-    StagePlanner planner = new StagePlanner(playable, planning, pace(rig), clock, run::event);
+    StagePlanner planner = new StagePlanner(playable.withDrone(), planning, pace(rig), clock, run::event);
     String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
     try (Wiring wiring = new Wiring(ShowMaker.outlets(rig), pedal, run)) {
       run.world(
@@ -132,7 +131,7 @@ final class StageCommand implements Callable<Integer> {
         : new Event.Begun(
             run.now(),
             show.fingerprint(),
-            IntStream.range(0, show.songs().size()).boxed().toList(),
+            show.order(),
             TrueRig.bare());
   }
 

@@ -12,20 +12,26 @@ import entracte.rig.Module;
 import entracte.rig.RigState;
 import entracte.stage.Effect;
 import entracte.stage.Event;
+import entracte.stage.TrueRig;
 import entracte.stage.Way;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /**
- * Plans for the stage on a thread of its own: a plan at once, and a better one if it finds any
- * within a few seconds. A newer request ends the search for an older one.
+ * Plans for the stage on a thread of its own. The first plan of a night is the very one that {@code
+ * plan} and {@code sheet} give, so that screen and paper agree; it may take a while, for nobody
+ * waits yet. Later ones come at once, and a better one follows if there is any within a few
+ * seconds. A newer request ends the search for an older one. Jumpers stay where the first plan had
+ * them: they are inside the case.
  */
 final class StagePlanner {
   /** A first plan mostly takes no time; where it does, the search is given more each time. */
@@ -84,22 +90,52 @@ final class StagePlanner {
 
   private void plan(Effect.Plan request) {
     Set<Module> dead = dead(request);
+    PlayableSet standing = standing(request);
     List<Integer> order = new ArrayList<>();
     List<String> lost = new ArrayList<>();
     for (int song : request.order()) {
-      if (set.canDoWithout(dead, song)) {
+      if (standing.canDoWithout(dead, song)) {
         order.add(song);
       } else {
         lost.add(set.setList().songs().get(song).name());
       }
     }
-    String note = lost.isEmpty() ? "" : "Cannot be played without it: " + String.join(", ", lost);
+    String note = lost.isEmpty() ? "" : "Cannot be played any more: " + String.join(", ", lost);
     if (order.isEmpty()) {
-      told.accept(new Event.Planned(now(), request.request(), List.of(), List.of(), note));
+      told.accept(
+          new Event.Planned(now(), request.request(), List.of(), List.of(), note, Map.of()));
       return;
     }
-    PlayableSet left = set.inOrder(order.stream().mapToInt(Integer::intValue).toArray());
+    PlayableSet left = standing.inOrder(order.stream().mapToInt(Integer::intValue).toArray());
     PlayableSet playable = dead.isEmpty() ? left : left.without(dead);
+    if (isFirst(request)) {
+      asOnPaper(request, order, playable);
+    } else {
+      soon(request, order, playable, note);
+    }
+  }
+
+  /** Whether nothing has been plugged, and no jumper set. */
+  private static boolean isFirst(Effect.Plan request) {
+    return !request.midShow() && request.rig().equals(TrueRig.bare());
+  }
+
+  /** The set with its jumpers where they are, once a plan has said where. */
+  private PlayableSet standing(Effect.Plan request) {
+    return request.rig().jumpers().isEmpty() ? set : set.withJumpers(request.rig().jumpers());
+  }
+
+  private void asOnPaper(Effect.Plan request, List<Integer> order, PlayableSet playable) {
+    Options options = Options.defaults().withCancel(() -> request.request() != latest.get());
+    if (planning.plan(playable, options) instanceof Result.Planned planned && isRight(planned)) {
+      tell(request, order, planned, pace.origin());
+    } else {
+      fail(request, "No plan was found; \"plan\" tells why.");
+    }
+  }
+
+  private void soon(
+      Effect.Plan request, List<Integer> order, PlayableSet playable, String note) {
     Options options = options(request, playable);
     Result first = planning.plan(playable, options.withSeconds(AT_ONCE_SECONDS));
     if (first instanceof Result.NoneFound && order.size() > 1) {
@@ -181,9 +217,14 @@ final class StagePlanner {
     for (int way = 0; way < cues.size(); way++) {
       ways.add(Way.of(order.get(way), cues.get(way)));
     }
-    boolean first = request.request() == 1 && note.isEmpty();
-    String says = first ? pace.origin() : note;
-    told.accept(new Event.Planned(now(), request.request(), order, ways, says));
+    told.accept(
+        new Event.Planned(now(), request.request(), order, ways, note, jumpers(planned)));
+  }
+
+  private static Map<String, String> jumpers(Result.Planned planned) {
+    Map<String, String> positions = new TreeMap<>();
+    planned.plan().jumpers().forEach((in, position) -> positions.put(in.toString(), position));
+    return positions;
   }
 
   private void fail(Effect.Plan request, String reason) {

@@ -23,6 +23,7 @@ final class EventText {
     } else if (event instanceof Event.Planned planned) {
       out.add("planned").add(planned.request()).each(planned.order(), out::add);
       out.each(planned.ways(), way -> ShowText.write(out, way)).add(planned.note());
+      ShowText.write(out, planned.jumpers());
     } else if (event instanceof Event.Unplanned unplanned) {
       out.add("unplanned").add(unplanned.request()).add(unplanned.reason());
     } else {
@@ -44,7 +45,12 @@ final class EventText {
         case "planned" ->
             Optional.of(
                 new Event.Planned(
-                    at, in.whole(), in.each(In::whole), in.each(ShowText::way), in.text()));
+                    at,
+                    in.whole(),
+                    in.each(In::whole),
+                    in.each(ShowText::way),
+                    in.text(),
+                    ShowText.positions(in)));
         case "unplanned" -> Optional.of(new Event.Unplanned(at, in.whole(), in.text()));
         case "resumed" -> Optional.of(new Event.Resumed(at));
         default -> Optional.empty();

@@ -53,6 +53,11 @@ final class Fields {
       fields = List.of(line.split("\t", -1)).iterator();
     }
 
+    /** Whether there are more fields; lines of earlier versions have fewer. */
+    boolean goesOn() {
+      return fields.hasNext();
+    }
+
     String text() {
       return unescape(fields.next());
     }

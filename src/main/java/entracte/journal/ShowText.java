@@ -17,14 +17,26 @@ final class ShowText {
 
   static void write(Out out, TrueRig rig) {
     out.each(rig.cords(), cord -> write(out, cord));
-    out.each(rig.positions().entrySet(), e -> out.add(e.getKey()).add(e.getValue()));
+    write(out, rig.positions());
+    write(out, rig.jumpers());
+  }
+
+  static void write(Out out, Map<String, String> positions) {
+    out.each(positions.entrySet(), e -> out.add(e.getKey()).add(e.getValue()));
   }
 
   static TrueRig rig(In in) {
     var cords = in.each(field -> (Change.Plugged) change(field));
+    return new TrueRig(cords, positions(in), positions(in));
+  }
+
+  /** By name; none at the end of a line that an earlier version wrote. */
+  static Map<String, String> positions(In in) {
     Map<String, String> positions = new LinkedHashMap<>();
-    in.each(field -> positions.put(field.text(), field.text()));
-    return new TrueRig(cords, positions);
+    if (in.goesOn()) {
+      in.each(field -> positions.put(field.text(), field.text()));
+    }
+    return positions;
   }
 
   static void write(Out out, Way way) {

@@ -19,13 +19,24 @@ public final class SetReader {
   private static final String SET_FILE = "set.yaml";
   static final List<String> KEYS =
       List.of(
-          "set", "rig", "gap", "park", "slot", "reserve", "fallback", "together", "apart", "songs");
+          "set",
+          "rig",
+          "gap",
+          "park",
+          "slot",
+          "reserve",
+          "fallback",
+          "drone",
+          "together",
+          "apart",
+          "songs");
 
   private final FileName file;
   private final Notebook notes;
   private final SourceFiles files;
   private final Values values;
   private final Shapes shapes;
+  private final PatchStore patches;
 
   private SetReader(FileName file) {
     this.file = file;
@@ -33,6 +44,7 @@ public final class SetReader {
     this.files = new SourceFiles(notes);
     this.values = new Values(notes);
     this.shapes = new Shapes(notes);
+    this.patches = new PatchStore(files, notes);
   }
 
   /**
@@ -70,8 +82,13 @@ public final class SetReader {
     OrderReader order = new OrderReader(notes);
     order.read(fields);
     Optional<List<Song>> songs = songs(fields, gap, order);
+    Optional<Song> drone = fields.leaf("drone").flatMap(this::drone);
     return rig.flatMap(
-            r -> songs.map(s -> new SetList(name, r, s, parking, slot, fallback, order.rules())))
+            r ->
+                songs.map(
+                    s ->
+                        new SetList(
+                            name, r, s, parking, slot, fallback, order.rules(), drone)))
         .map(set -> notes.note(set, fields.place()));
   }
 
@@ -96,13 +113,29 @@ public final class SetReader {
     return rigFile.flatMap(named -> new RigReader(files, notes).read(named, asked));
   }
 
+  private Optional<Song> drone(Leaf written) {
+    return patches
+        .patch(written, file)
+        .map(
+            patch ->
+                notes.note(
+                    new Song(
+                        "Drone",
+                        patch,
+                        List.of(),
+                        OptionalDouble.empty(),
+                        List.of(),
+                        Song.Card.blank()),
+                    written.place()));
+  }
+
   /** The songs; none at all if they cannot be read, an empty list if the set has none. */
   private Optional<List<Song>> songs(Fields fields, SongReader.Gap gap, OrderReader order) {
     Optional<Entry> entry = fields.entry("songs");
     if (entry.isEmpty()) {
       return Optional.of(List.of());
     }
-    SongReader reader = new SongReader(file, new PatchStore(files, notes), order, notes);
+    SongReader reader = new SongReader(file, patches, order, notes);
     List<Song> songs = new ArrayList<>();
     int number = 0;
     for (Tree tree : shapes.items(entry.get()).map(Tree.Items::list).orElse(List.of())) {

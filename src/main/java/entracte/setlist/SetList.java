@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param slot the time on stage
  * @param fallback the song to play when nothing else works, by its name
  * @param order what another order of the songs would have to keep to
+ * @param drone a patch that can sound by itself while whoever is lost finds the way back, as a song
+ *     outside the order
  */
 public record SetList(
     String name,
@@ -19,10 +21,23 @@ public record SetList(
     boolean parking,
     Slot slot,
     Optional<String> fallback,
-    List<OrderRule> order) {
+    List<OrderRule> order,
+    Optional<Song> drone) {
   public SetList {
     songs = List.copyOf(songs);
     order = List.copyOf(order);
+  }
+
+  /** A set without a drone. */
+  public SetList(
+      String name,
+      Rig rig,
+      List<Song> songs,
+      boolean parking,
+      Slot slot,
+      Optional<String> fallback,
+      List<OrderRule> order) {
+    this(name, rig, songs, parking, slot, fallback, order, Optional.empty());
   }
 
   /** A set whose songs may stand in any order. */
@@ -51,11 +66,11 @@ public record SetList(
     List<String> names = others.stream().map(Song::name).toList();
     List<OrderRule> kept = order.stream().filter(r -> names.containsAll(r.songs())).toList();
     Optional<String> still = fallback.filter(names::contains);
-    return new SetList(name, rig, others, parking, slot, still, kept);
+    return new SetList(name, rig, others, parking, slot, still, kept, drone);
   }
 
   /** The same set on another rig. */
   public SetList withRig(Rig other) {
-    return new SetList(name, other, songs, parking, slot, fallback, order);
+    return new SetList(name, other, songs, parking, slot, fallback, order, drone);
   }
 }

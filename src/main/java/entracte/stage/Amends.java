@@ -131,15 +131,30 @@ final class Amends {
   /** Whatever is plugged: it comes out, and the next song is built from nothing. */
   static void fromNothing(Draft draft) {
     draft.settle();
-    draft.base = TrueRig.bare();
+    draft.base = draft.base.cleared();
     draft.first =
         List.of(
             Beforehand.fixed(Verb.LOWER, Beforehand.LOWER),
             Beforehand.fixed(Verb.PULL, "PULL every cord"));
+    setOut(draft);
+    draft.ask();
+  }
+
+  /** A patch that sounds by itself, in as few moves as it takes from what is plugged. */
+  static void drone(Draft draft, int song) {
+    draft.settle();
+    draft.order.add(draft.ahead(), song);
+    setOut(draft);
+    draft.firstWay = draft.ahead();
+    draft.ask();
+    draft.notice = "A drone, to find your feet. The songs go on after it.";
+  }
+
+  /** Ends the song, if one sounds, and begins the way to what comes. */
+  private static void setOut(Draft draft) {
     if (draft.phase != Phase.CHANGEOVER && draft.ahead() < draft.order.size()) {
       draft.enterChangeover(draft.ahead());
       draft.firstWay = draft.ahead();
     }
-    draft.ask();
   }
 }

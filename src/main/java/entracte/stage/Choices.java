@@ -93,9 +93,8 @@ final class Choices {
   }
 
   private void songs() {
-    for (int song = 0; song < draft.show.songs().size(); song++) {
-      int chosen = song;
-      add(draft.show.title(song), d -> Amends.insert(d, chosen));
+    for (int song : draft.show.order()) {
+      add(draft.show.title(song), d -> Amends.insert(d, song));
     }
   }
 
@@ -139,6 +138,7 @@ final class Choices {
 
   private void lost() {
     add("silence: main level down, all gear quiet", Amends::silence);
+    draft.show.drone().ifPresent(song -> add("a drone in a few moves", d -> Amends.drone(d, song)));
     draft.show.fallback().ifPresent(this::fallback);
     if (draft.ahead() < draft.order.size()) {
       String title = title(draft.ahead());

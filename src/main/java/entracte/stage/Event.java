@@ -1,6 +1,9 @@
 package entracte.stage;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** What happened, and when (milliseconds of the clock on the wall). */
 public sealed interface Event {
@@ -32,12 +35,25 @@ public sealed interface Event {
    * @param order the songs that it leads to; what was asked for, less what cannot be played
    * @param ways the way to each of them; only to the first ones, if the rest takes longer
    * @param note what the player should know; empty for nothing
+   * @param jumpers where the plan has the jumpers, by {@code module.jumper}
    */
-  record Planned(long atMillis, int request, List<Integer> order, List<Way> ways, String note)
+  record Planned(
+      long atMillis,
+      int request,
+      List<Integer> order,
+      List<Way> ways,
+      String note,
+      Map<String, String> jumpers)
       implements Event {
+    /** A plan that cares for no jumper. */
+    public Planned(long atMillis, int request, List<Integer> order, List<Way> ways, String note) {
+      this(atMillis, request, order, ways, note, Map.of());
+    }
+
     public Planned {
       order = List.copyOf(order);
       ways = List.copyOf(ways);
+      jumpers = Collections.unmodifiableMap(new TreeMap<>(jumpers));
       if (order.size() < ways.size()) {
         throw new IllegalArgumentException("more ways than songs");
       }

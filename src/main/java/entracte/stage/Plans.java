@@ -23,6 +23,7 @@ final class Plans {
     draft.order = order;
     draft.firstWay = ahead;
     draft.ways = Beforehand.of(draft, planned.ways());
+    draft.base = draft.base.withJumpers(planned.jumpers());
     draft.waiting = false;
     draft.reopen();
     draft.notice = planned.note();

@@ -5,6 +5,7 @@ import entracte.midi.Dispatch;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What does not change during a show. Songs are known by their index in {@code songs}.
@@ -14,6 +15,7 @@ import java.util.OptionalDouble;
  * @param quiet what makes all gear fall silent
  * @param slotSeconds how long the stage is ours
  * @param fallback the song for when nothing else works
+ * @param drone a song outside the order that sounds by itself; the last of {@code songs}
  * @param hold what a foot that stays down does
  * @param deafMillis how long the foot is not heard after something was sent
  */
@@ -25,6 +27,7 @@ public record Show(
     List<Dispatch> quiet,
     OptionalDouble slotSeconds,
     Optional<Integer> fallback,
+    Optional<Integer> drone,
     Hold hold,
     long deafMillis) {
   /** What a long press does. */
@@ -43,6 +46,14 @@ public record Show(
 
   String title(int song) {
     return songs.get(song).title();
+  }
+
+  /** The songs of the set in its order. */
+  public List<Integer> order() {
+    return IntStream.range(0, songs.size())
+        .filter(song -> !Optional.of(song).equals(drone))
+        .boxed()
+        .toList();
   }
 
   /** Tells this show from another, as far as a journal depends on it. */

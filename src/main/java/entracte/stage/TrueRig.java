@@ -2,6 +2,7 @@ package entracte.stage;
 
 import entracte.cue.Change;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,16 +10,38 @@ import java.util.TreeMap;
 /**
  * What is plugged and where controls stand, by names. A control that is missing stands nobody knows
  * where.
+ *
+ * @param jumpers where jumpers stand inside the case, by {@code module.jumper}; nobody moves them
+ *     during a show
  */
-public record TrueRig(List<Change.Plugged> cords, Map<String, String> positions) {
+public record TrueRig(
+    List<Change.Plugged> cords, Map<String, String> positions, Map<String, String> jumpers) {
   public TrueRig {
     cords = List.copyOf(cords);
-    positions = java.util.Collections.unmodifiableMap(new TreeMap<>(positions));
+    positions = Collections.unmodifiableMap(new TreeMap<>(positions));
+    jumpers = Collections.unmodifiableMap(new TreeMap<>(jumpers));
+  }
+
+  /** A rig of whose jumpers nothing is known. */
+  public TrueRig(List<Change.Plugged> cords, Map<String, String> positions) {
+    this(cords, positions, Map.of());
   }
 
   /** Nothing plugged, nothing known. */
   public static TrueRig bare() {
     return new TrueRig(List.of(), Map.of());
+  }
+
+  /** With every cord out and no control to rely on. */
+  TrueRig cleared() {
+    return new TrueRig(List.of(), Map.of(), jumpers);
+  }
+
+  /** What is known of a jumper already stays. */
+  TrueRig withJumpers(Map<String, String> more) {
+    Map<String, String> all = new TreeMap<>(more);
+    all.putAll(jumpers);
+    return new TrueRig(cords, positions, all);
   }
 
   TrueRig after(List<Change> changes) {
@@ -33,18 +56,20 @@ public record TrueRig(List<Change.Plugged> cords, Map<String, String> positions)
         newPositions.put(set.control(), set.position());
       }
     }
-    return new TrueRig(newCords, newPositions);
+    return new TrueRig(newCords, newPositions, jumpers);
   }
 
   TrueRig without(Change.Plugged gone) {
-    return new TrueRig(cords.stream().filter(cord -> !cord.equals(gone)).toList(), positions);
+    return new TrueRig(
+        cords.stream().filter(cord -> !cord.equals(gone)).toList(), positions, jumpers);
   }
 
   /** Without the cords that have a plug in one of the module's jacks. */
   TrueRig withoutModule(String module) {
     return new TrueRig(
         cords.stream().filter(c -> !isOf(c.source(), module) && !isOf(c.sink(), module)).toList(),
-        positions);
+        positions,
+        jumpers);
   }
 
   private static boolean isOf(String jack, String module) {

@@ -8,6 +8,6 @@ public final class HandMadeSet {
   private HandMadeSet() {}
 
   public static PlayableSet of(SetList setList) {
-    return new PlayableSet(setList, List.of());
+    return new PlayableSet(setList, List.of(), java.util.Optional.empty());
   }
 }

@@ -8,12 +8,14 @@ import entracte.journal.JournalRead.Damage;
 import entracte.stage.Event;
 import entracte.stage.Input;
 import entracte.stage.SmallShow;
+import entracte.stage.TrueRig;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -31,6 +33,10 @@ final class JournalFileTest {
     SmallShow small = new SmallShow().begin();
     small.next(4).choose("swap").answer().next(3).press(Input.QUIET);
     small.take(new Event.Unplanned(small.now, 9, "tabs\tand\nlines \\ survive"));
+    Map<String, String> jumpers = Map.of("filter 1.other slope", "3-pole");
+    small.take(new Event.Planned(small.now, 10, List.of(), List.of(), "", jumpers));
+    TrueRig rig = new TrueRig(List.of(), Map.of("osc 1.octave", "8"), jumpers);
+    small.take(new Event.Begun(small.now, "again", List.of(1), rig));
     small.take(new Event.Resumed(small.now));
     return small.events;
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.cue.Change;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -158,6 +159,36 @@ final class AmendsTest {
     small.answer();
     assertEquals("CHANGEOVER Kettle", small.place());
     assertEquals("PULL every cord", small.night.now().way().orElseThrow().moves().get(1).text());
+  }
+
+  @Test
+  void lostLeadsToADroneAtOnceAndTheSongsGoOnAfterIt() {
+    small.next(4).choose("lost").narrow("drone");
+    assertEquals("CHANGEOVER Drone", small.place());
+    assertEquals(List.of(4, 1, 2, 3), asked().order());
+    assertEquals(1, asked().rig().cords().size());
+    small.answer().press(Input.UNDO);
+    assertEquals("SONG Kettle", small.place());
+  }
+
+  @Test
+  void theDroneIsNoSongOfTheEvening() {
+    assertEquals(List.of(0, 1, 2, 3), small.show.order());
+    small.next(4).choose("play another");
+    assertFalse(String.join(" ", small.rows(80, 24)).contains("Drone"));
+  }
+
+  @Test
+  void jumpersStayWhereTheFirstPlanHadThem() {
+    SmallShow other = new SmallShow();
+    other.take(new Event.Begun(other.now, "", List.of(0, 1, 2, 3), TrueRig.bare()));
+    Map<String, String> jumpers = Map.of("filter 1.other slope", "3-pole");
+    List<Way> ways = List.of(SmallShow.way(0, true), SmallShow.way(1, false));
+    other.take(new Event.Planned(other.now, 1, List.of(0, 1, 2, 3), ways, "", jumpers));
+    other.next(4).choose("lost").narrow("pull every cord, then build clock");
+    Effect.Plan plan = (Effect.Plan) other.effects.get(other.effects.size() - 1);
+    assertEquals(jumpers, plan.rig().jumpers());
+    assertEquals(Map.of(), plan.rig().positions());
   }
 
   @Test

@@ -32,7 +32,7 @@ public final class SmallShow {
 
   public SmallShow(Show.Hold hold) {
     List<ShowSong> songs = new ArrayList<>();
-    List.of("Kettle", "Clock", "Enamel", "Late").forEach(t -> songs.add(song(t, songs.size())));
+    List.of("Kettle", "Clock", "Enamel", "Late", "Drone").forEach(t -> songs.add(song(t, songs.size())));
     show =
         new Show(
             "Kitchen",
@@ -42,6 +42,7 @@ public final class SmallShow {
             List.of(Dispatch.atOnce("piano", PIANO, List.of(new Message.ControlChange(1, 123, 0)))),
             OptionalDouble.of(1800),
             Optional.of(0),
+            Optional.of(4),
             hold,
             DEAF_MILLIS);
   }
