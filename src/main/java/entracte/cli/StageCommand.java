@@ -2,20 +2,12 @@ package entracte.cli;
 
 import entracte.check.PlayableSet;
 import entracte.cue.GearSends;
-import entracte.cue.Pace;
 import entracte.midi.Dispatch;
-import entracte.port.Wiring;
-import entracte.rig.FootSwitch;
-import entracte.rig.Rig;
-import entracte.stage.Effect;
-import entracte.stage.Event;
-import entracte.stage.Show;
 import entracte.stage.ShowSong;
-import entracte.stage.TrueRig;
 import entracte.terminal.Palette;
 import entracte.terminal.StageScreen;
 import java.io.IOException;
-import java.time.InstantSource;
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -67,12 +59,11 @@ final class StageCommand implements Callable<Integer> {
           "Start it in a terminal window, with neither input nor output redirected.");
     }
     PlayableSet playable = Loader.playable(set.path(), streams);
-    Show show = ShowMaker.show(playable.setList());
     if (dryRun) {
-      show.songs().forEach(this::tell);
+      ShowMaker.show(playable.setList()).songs().forEach(this::tell);
       return ExitCode.DONE;
     }
-    return play(playable, show);
+    return play(playable);
   }
 
   private void tell(ShowSong song) {
@@ -91,48 +82,13 @@ final class StageCommand implements Callable<Integer> {
     }
   }
 
-  private int play(PlayableSet playable, Show show) throws IOException, InterruptedException {
-    Rig rig = playable.setList().rig();
-    InstantSource clock = InstantSource.system();
-    StageJournal.Opened journal = StageJournal.open(set.path(), show, anew);
-    StageRun run = new StageRun(show, rig, journal.night(), journal.file(), clock);
-    run.note(journal.note());
-    StagePlanner planner = new StagePlanner(playable.withDrone(), planning, pace(rig), clock, run::event);
-    String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
-    try (Wiring wiring = new Wiring(ShowMaker.outlets(rig), pedal, run)) {
-      run.world(
-          effect -> {
-            if (effect instanceof Effect.Send send) {
-              wiring.send(send.dispatches());
-            } else if (effect instanceof Effect.Plan plan) {
-              planner.ask(plan);
-            }
-          });
-      wiring.start();
-      run.event(first(run, show, journal.resumed()));
-      loop(run);
+  private int play(PlayableSet playable) throws IOException, InterruptedException {
+    try (StageNight night =
+        StageNight.open(set.path(), playable, planning, anew, Clock.systemDefaultZone())) {
+      night.begin();
+      loop(night.run());
     }
-    journal.file().close();
     return ExitCode.DONE;
-  }
-
-  /** The player's own, if the rehearsal log can be read; a show goes on without it. */
-  private Pace pace(Rig rig) {
-    try {
-      return Player.learned(rig, set.path());
-    } catch (Stop unreadable) {
-      return Pace.estimated();
-    }
-  }
-
-  private static Event first(StageRun run, Show show, boolean resumed) {
-    return resumed
-        ? new Event.Resumed(run.now())
-        : new Event.Begun(
-            run.now(),
-            show.fingerprint(),
-            show.order(),
-            TrueRig.bare());
   }
 
   private void loop(StageRun run) throws IOException, InterruptedException {

@@ -1,6 +1,7 @@
 package entracte.cli;
 
 import entracte.journal.JournalFile;
+import entracte.midi.Dispatch;
 import entracte.midi.Message;
 import entracte.midi.Trigger;
 import entracte.port.FootLogic;
@@ -21,9 +22,8 @@ import entracte.stage.Stage;
 import entracte.stage.Turn;
 import entracte.terminal.Key;
 import java.io.IOException;
-import java.time.InstantSource;
+import java.time.Clock;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -44,15 +44,16 @@ final class StageRun implements Wiring.Listener {
   /** So often is looked whether a foot has stayed down, and the clock on the screen moves on. */
   private static final long BEAT_MILLIS = 100;
 
-  /** What troubles are told under: the journal, and what was found when it was opened. */
+  /** What troubles are told under; others by the name of a port or a piece of gear. */
   private static final String JOURNAL = "journal";
 
   private static final String FOUND = "found";
+  private static final String PROGRAM = "program";
 
   private static final double MILLIS = 1000;
 
   private final Show show;
-  private final InstantSource clock;
+  private final Clock clock;
   private final JournalFile journal;
   private final Foot press;
   private final Optional<Foot> back;
@@ -62,16 +63,14 @@ final class StageRun implements Wiring.Listener {
   private Consumer<Effect> world = effect -> {};
   private Night night;
   private final Troubles troubles = new Troubles();
+  private final Outbox outbox = new Outbox();
   private boolean leaves;
 
   private record Foot(Optional<FootLogic> logic) {
     static Foot of(FootSwitch pedal, String written) {
       return new Foot(
           Trigger.parse(written)
-              .map(
-                  trigger ->
-                      new FootLogic(
-                          trigger, pedal.latching(), lockOutMillis(pedal))));
+              .map(trigger -> new FootLogic(trigger, pedal.latching(), lockOutMillis(pedal))));
     }
 
     static long lockOutMillis(FootSwitch pedal) {
@@ -79,7 +78,7 @@ final class StageRun implements Wiring.Listener {
     }
   }
 
-  StageRun(Show show, Rig rig, Night night, JournalFile journal, InstantSource clock) {
+  StageRun(Show show, Rig rig, Night night, JournalFile journal, Clock clock) {
     this.show = show;
     this.night = night;
     this.journal = journal;
@@ -136,17 +135,51 @@ final class StageRun implements Wiring.Listener {
 
   /** Whether the show goes on; waits for something to happen, a beat long at most. */
   boolean goesOn() throws InterruptedException {
-    Runnable next = happened.poll(BEAT_MILLIS, TimeUnit.MILLISECONDS);
+    return goesOn(BEAT_MILLIS);
+  }
+
+  boolean goesOn(long beatMillis) throws InterruptedException {
+    Runnable next = happened.poll(beatMillis, TimeUnit.MILLISECONDS);
     while (next != null) {
-      next.run();
+      attempt(next);
       next = happened.poll();
     }
+    outbox.stuck(now()).ifPresent(this::stuck);
     press.logic().flatMap(logic -> logic.stays(now())).ifPresent(held -> say(Input.HOLD, now()));
     return !leaves;
   }
 
+  /** A mistake of the program must not end a show; what it was about has not happened then. */
+  private void attempt(Runnable next) {
+    try {
+      next.run();
+    } catch (RuntimeException mistake) {
+      troubles.tell(PROGRAM, "The program failed at this; the place is kept. (" + mistake + ")");
+    }
+  }
+
+  private void stuck(Dispatch dispatch) {
+    String gear = dispatch.gear();
+    troubles.tell(gear, gear + " is not reached: " + dispatch.outlet().name() + " takes nothing.");
+  }
+
+  /** Whether the port of that name is known to be there. */
+  boolean isAlive(String port) {
+    return ports.getOrDefault(port, false);
+  }
+
+  /** How many ports have been looked for. */
+  int portsKnown() {
+    return ports.size();
+  }
+
+  /** Whether everything that was given to the ports has left, or will not. */
+  boolean isAllSent() {
+    return outbox.isEmpty();
+  }
+
   Frame frame(int width, int height) {
-    LocalTime time = LocalTime.ofInstant(clock.instant(), ZoneId.systemDefault());
+    LocalTime time = LocalTime.ofInstant(clock.instant(), clock.getZone());
     Around around = new Around(now(), CLOCK.format(time), ports, troubles.say());
     return Screen.draw(show, night, around, width, height);
   }
@@ -198,6 +231,7 @@ final class StageRun implements Wiring.Listener {
 
   private void report(Sent sent, long at) {
     String gear = sent.dispatch().gear();
+    outbox.back(sent.dispatch());
     if (sent.left()) {
       troubles.clear(gear);
       troubles.clear(sent.dispatch().outlet().name());
@@ -219,6 +253,9 @@ final class StageRun implements Wiring.Listener {
       if (effect instanceof Effect.Leave) {
         leaves = true;
       } else {
+        if (effect instanceof Effect.Send send) {
+          outbox.given(send.dispatches(), now());
+        }
         world.accept(effect);
       }
     }

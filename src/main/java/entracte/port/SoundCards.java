@@ -25,7 +25,7 @@ record SoundCards(Map<Integer, String> ids, Map<String, String> nodes) {
   private static final Path CARDS = Path.of("/proc/asound/cards");
   private static final Path NODES = Path.of("/dev/snd");
 
-  /** A line {@code " 2 [Synth          ]: USB-Audio - ..."}. */
+  /** A line {@code " 2 [Synth ]: USB-Audio - ..."}. */
   private static final Pattern CARD = Pattern.compile("^\\s*(\\d+) \\[([^\\]]*)\\]:");
 
   /** The card in a port's name, {@code "Synth [hw:2,0,0]"}. */
@@ -76,7 +76,8 @@ record SoundCards(Map<Integer, String> ids, Map<String, String> nodes) {
   boolean replaced(SoundCards before) {
     return nodes.entrySet().stream()
         .anyMatch(
-            node -> !before.nodes.getOrDefault(node.getKey(), node.getValue()).equals(node.getValue()));
+            node ->
+                !before.nodes.getOrDefault(node.getKey(), node.getValue()).equals(node.getValue()));
   }
 
   /** Whether a port that Java lists can be what stands there now. */

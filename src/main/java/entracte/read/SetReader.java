@@ -86,9 +86,7 @@ public final class SetReader {
     return rig.flatMap(
             r ->
                 songs.map(
-                    s ->
-                        new SetList(
-                            name, r, s, parking, slot, fallback, order.rules(), drone)))
+                    s -> new SetList(name, r, s, parking, slot, fallback, order.rules(), drone)))
         .map(set -> notes.note(set, fields.place()));
   }
 

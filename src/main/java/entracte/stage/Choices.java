@@ -22,10 +22,13 @@ final class Choices {
   static List<Choice> of(Draft draft, Night night, Menu menu) {
     Choices choices = new Choices(draft, night);
     choices.fill(menu);
-    String filter = menu.filter().toLowerCase(Locale.ROOT);
-    return choices.all.stream()
-        .filter(choice -> choice.label().toLowerCase(Locale.ROOT).contains(filter))
-        .toList();
+    String filter = letters(menu.filter());
+    return choices.all.stream().filter(choice -> letters(choice.label()).contains(filter)).toList();
+  }
+
+  /** Blanks do not count: the space bar is one of the keys that feet use. */
+  private static String letters(String text) {
+    return text.replace(" ", "").toLowerCase(Locale.ROOT);
   }
 
   private void fill(Menu menu) {
@@ -140,7 +143,10 @@ final class Choices {
     add("silence: main level down, all gear quiet", Amends::silence);
     draft.show.drone().ifPresent(song -> add("a drone in a few moves", d -> Amends.drone(d, song)));
     draft.show.fallback().ifPresent(this::fallback);
-    if (draft.ahead() < draft.order.size()) {
+    boolean another =
+        draft.ahead() < draft.order.size()
+            && !draft.show.fallback().equals(Optional.of(draft.order.get(draft.ahead())));
+    if (another) {
       String title = title(draft.ahead());
       add("pull every cord, then build " + title, Amends::fromNothing);
     }

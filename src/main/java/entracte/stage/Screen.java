@@ -18,6 +18,9 @@ public final class Screen {
 
   private static final int FOOT_ROWS = 2;
 
+  /** From so many columns on there is room for whole sentences. */
+  private static final int WIDE = 60;
+
   /** From so many rows on there is room for longer notices. */
   private static final int TALL = 20;
 
@@ -116,10 +119,11 @@ public final class Screen {
     if (show.slotSeconds().isPresent() && now.began() > 0) {
       double gone = (around.nowMillis() - now.began()) / (double) MILLIS;
       double rest = show.slotSeconds().getAsDouble() - gone;
+      boolean over = rest < 0;
       left =
-          rest >= 0
-              ? TimeText.of(rest) + " of slot left  "
-              : TimeText.of(-rest) + " over the slot  ";
+          canvas.width() < WIDE
+              ? SongView.clock(Math.abs(rest)) + (over ? " over  " : " left  ")
+              : TimeText.of(Math.abs(rest)) + (over ? " over the slot  " : " of slot left  ");
     }
     return left + around.clock();
   }

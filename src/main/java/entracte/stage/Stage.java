@@ -53,8 +53,11 @@ public final class Stage {
   private void begin(Event.Begun begun) {
     draft.order = new ArrayList<>(begun.order());
     draft.base = begun.rig();
-    draft.phase = Phase.CHANGEOVER;
+    draft.phase = Phase.CHANGEOVER; // the set-up: the gear may load the first song's sounds
     draft.since = begun.atMillis();
+    if (!draft.order.isEmpty()) {
+      draft.send(draft.song(0).sends().changeover());
+    }
     draft.ask();
   }
 

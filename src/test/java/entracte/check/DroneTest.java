@@ -58,7 +58,8 @@ final class DroneTest {
   void aMistakeInItIsTold() {
     Checked checked = SetBuilder.check(set(patch("Drone").cord("osc 1.sow", "out.left").song()));
     assertEquals(1, checked.findings().size());
-    assertTrue(checked.findings().get(0).message().contains("has no jack \"sow\""), checked.toString());
+    assertTrue(
+        checked.findings().get(0).message().contains("has no jack \"sow\""), checked.toString());
     assertTrue(checked.set().isEmpty());
   }
 

@@ -45,8 +45,7 @@ final class SoundCardsTest {
   void whatIsOnNoCardAndWhatNoListTellsOfIsBelieved() throws Exception {
     assertTrue(cards("MIDI").mayHave("Synthesizer"));
     assertTrue(
-        SoundCards.read(folder.resolve("none"), folder.resolve("none"))
-            .mayHave("MIDI [hw:7,0,0]"));
+        SoundCards.read(folder.resolve("none"), folder.resolve("none")).mayHave("MIDI [hw:7,0,0]"));
   }
 
   @Test

@@ -81,6 +81,7 @@ final class FullFiles {
       slot: 45 min
       reserve: 2:30
       fallback: Slack Water
+      drone: patches/two-hands.yaml
       together: [[Slack Water, Ebb]]
       apart: [Slack Water, Flood]
       songs:

@@ -119,7 +119,10 @@ final class AmendsTest {
             "LOWER the main level before any plug or switch moves",
             "PULL filter 1 audio 0, then osc 1 saw",
             "PLUG osc 1 saw, then filter 1 audio 1"),
-        small.night.now().way().orElseThrow().moves().stream().map(Move::text).toList().subList(0, 3));
+        small.night.now().way().orElseThrow().moves().stream()
+            .map(Move::text)
+            .toList()
+            .subList(0, 3));
     assertEquals(1, small.night.rig().cords().size());
     small.next(2);
     assertEquals(List.of(), small.night.rig().cords());

@@ -32,7 +32,8 @@ public final class SmallShow {
 
   public SmallShow(Show.Hold hold) {
     List<ShowSong> songs = new ArrayList<>();
-    List.of("Kettle", "Clock", "Enamel", "Late", "Drone").forEach(t -> songs.add(song(t, songs.size())));
+    List.of("Kettle", "Clock", "Enamel", "Late", "Drone")
+        .forEach(t -> songs.add(song(t, songs.size())));
     show =
         new Show(
             "Kitchen",

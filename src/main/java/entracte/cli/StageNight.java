@@ -1,0 +1,92 @@
+package entracte.cli;
+
+import entracte.check.PlayableSet;
+import entracte.cue.Pace;
+import entracte.midi.Outlet;
+import entracte.port.Wiring;
+import entracte.rig.FootSwitch;
+import entracte.rig.Rig;
+import entracte.stage.Effect;
+import entracte.stage.Event;
+import entracte.stage.Show;
+import entracte.stage.TrueRig;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+
+/** One night on stage: the run of the show wired to its journal, the planner and the ports. */
+final class StageNight implements AutoCloseable {
+  private final Show show;
+  private final StageJournal.Opened journal;
+  private final StageRun run;
+  private final Wiring wiring;
+  private final int ports;
+
+  private StageNight(Path set, PlayableSet playable, Planning planning, boolean anew, Clock clock)
+      throws IOException {
+    Rig rig = playable.setList().rig();
+    show = ShowMaker.show(playable.setList());
+    journal = StageJournal.open(set, show, anew);
+    run = new StageRun(show, rig, journal.night(), journal.file(), clock);
+    run.note(journal.note());
+    StagePlanner planner =
+        new StagePlanner(playable.withDrone(), planning, pace(set, rig), clock, run::event);
+    String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
+    List<Outlet> outlets = ShowMaker.outlets(rig);
+    wiring = new Wiring(outlets, pedal, run);
+    ports = outlets.size() + (pedal.isEmpty() ? 0 : 1);
+    run.world(
+        effect -> {
+          if (effect instanceof Effect.Send send) {
+            wiring.send(send.dispatches());
+          } else if (effect instanceof Effect.Plan plan) {
+            planner.ask(plan);
+          }
+        });
+  }
+
+  /**
+   * Takes up the night whose journal lies beside the set, or opens a new one.
+   *
+   * @param anew whether to open a new one in any case
+   */
+  static StageNight open(
+      Path set, PlayableSet playable, Planning planning, boolean anew, Clock clock)
+      throws IOException {
+    return new StageNight(set, playable, planning, anew, clock);
+  }
+
+  /** The player's own, if the rehearsal log can be read; a show goes on without it. */
+  private static Pace pace(Path set, Rig rig) {
+    try {
+      return Player.learned(rig, set);
+    } catch (Stop unreadable) {
+      return Pace.estimated();
+    }
+  }
+
+  /** Looks for the ports, and goes to where the night begins or was broken off. */
+  void begin() {
+    wiring.start();
+    run.event(
+        journal.resumed()
+            ? new Event.Resumed(run.now())
+            : new Event.Begun(run.now(), show.fingerprint(), show.order(), TrueRig.bare()));
+  }
+
+  /** How many ports are watched. */
+  int ports() {
+    return ports;
+  }
+
+  StageRun run() {
+    return run;
+  }
+
+  @Override
+  public void close() throws IOException {
+    wiring.close();
+    journal.file().close();
+  }
+}
