@@ -5,8 +5,8 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import entracte.plan.Planner;
 import entracte.port.Loopback;
+import entracte.terminal.MemoryTerminal;
 import entracte.terminal.StageScreen;
-import entracte.terminal.Window;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -54,7 +54,7 @@ final class Scenario implements AutoCloseable {
   private final Map<String, Integer> read = new LinkedHashMap<>();
   private final List<String> record = new ArrayList<>();
   private final AtomicInteger keys = new AtomicInteger();
-  private Window window = new Window(80, 24);
+  private MemoryTerminal window = new MemoryTerminal(80, 24);
   private StageNight night;
   private StageScreen screen;
 
@@ -182,7 +182,7 @@ final class Scenario implements AutoCloseable {
   private void crash() throws IOException {
     night.close();
     night = null;
-    window = new Window(80, 24);
+    window = new MemoryTerminal(80, 24);
   }
 
   private interface Awaited {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** Painted and heard through a terminal in memory, as a person would. */
 final class StageScreenTest {
-  private final Window terminal = new Window(80, 24);
+  private final MemoryTerminal terminal = new MemoryTerminal(80, 24);
   private final LinkedBlockingQueue<Key> keys = new LinkedBlockingQueue<>();
 
   private static Frame frame(int width, int height) {

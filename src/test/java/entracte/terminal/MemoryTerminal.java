@@ -14,10 +14,10 @@ import java.util.function.Consumer;
  * A terminal in memory. Lanterna's own waits for keys with a lock that painting needs too; this one
  * has a queue for them.
  */
-public final class Window extends DefaultVirtualTerminal {
+public final class MemoryTerminal extends DefaultVirtualTerminal {
   private final LinkedBlockingQueue<KeyStroke> strokes = new LinkedBlockingQueue<>();
 
-  public Window(int columns, int rows) {
+  public MemoryTerminal(int columns, int rows) {
     super(new TerminalSize(columns, rows));
   }
 
