@@ -1,10 +1,14 @@
 package entracte.stage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Rows of a canvas that fill from the top. */
 final class Area {
+  /** Rows that only some letters reach down to; mostly they are empty and are left out. */
+  private static final int TAILS = 2;
+
   private final Canvas canvas;
   private final int end;
   private int row;
@@ -70,6 +74,37 @@ final class Area {
     } else {
       lines(text, Style.STRONG);
     }
+  }
+
+  /**
+   * A sentence in large letters; if it does not fit, in plain ones, with its gist in large ones.
+   */
+  void headline(String text, int rows) {
+    if (LargeLetters.draw(text, width(), rows).isPresent()) {
+      large(text, rows);
+      return;
+    }
+    lines(text, Style.STRONG);
+    for (List<String> gist : Headline.of(text)) {
+      List<String> drawn = drawn(gist, rows);
+      if (!drawn.isEmpty()) {
+        drawn.forEach(each -> line(each, Style.LARGE));
+        return;
+      }
+    }
+  }
+
+  /** Each line large, close below the other; empty if they do not fit. */
+  private List<String> drawn(List<String> gist, int rows) {
+    List<String> drawn = new ArrayList<>();
+    for (String each : gist) {
+      Optional<List<String>> part = LargeLetters.draw(each, width(), rows / gist.size() + TAILS);
+      if (part.isEmpty()) {
+        return List.of();
+      }
+      drawn.addAll(part.get().stream().filter(row -> !row.isBlank()).toList());
+    }
+    return drawn.size() <= rows ? drawn : List.of();
   }
 
   /** Text at a place of a row. */

@@ -12,6 +12,10 @@ final class ChangeoverView {
   private static final int WIDE = 60;
 
   private static final int BAR_CELLS = 20;
+  private static final int LEAST_FOLLOWING = 2;
+
+  /** The rows of two lines of the smaller large letters. */
+  private static final int TWO_LINES = 10;
 
   private final Area body;
   private final Show show;
@@ -77,12 +81,21 @@ final class ChangeoverView {
     if (current > 0 && body.left() > 6) {
       body.line(sign(current - 1) + moves.get(current - 1).text(), Style.DIM);
     }
-    body.large(moves.get(current).text(), Math.max(0, (body.left() - map) * 2 / 3));
+    body.headline(moves.get(current).text(), large(map, moves.size() - 1 - current));
     if (map > 0) {
       RigMap.draw(body, show, moves.get(current));
     }
-    body.blank();
+    if (body.left() > LEAST_FOLLOWING) {
+      body.blank();
+    }
     following(moves, current);
+  }
+
+  /** How many rows may be large: the map stays, and something of what follows. */
+  private int large(int map, int following) {
+    int sentence = 1;
+    int room = body.left() - map - sentence - Math.min(LEAST_FOLLOWING, following);
+    return Math.max(0, Math.min(room, Math.max(TWO_LINES, (body.left() - map) * 2 / 3)));
   }
 
   /** The moves to come, with the module's name where the hand comes to another one. */
