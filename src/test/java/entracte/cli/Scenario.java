@@ -3,7 +3,10 @@ package entracte.cli;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
+import entracte.check.PlayableSet;
+import entracte.plan.Options;
 import entracte.plan.Planner;
+import entracte.plan.Result;
 import entracte.port.Loopback;
 import entracte.terminal.MemoryTerminal;
 import entracte.terminal.StageScreen;
@@ -36,6 +39,7 @@ import java.util.concurrent.atomic.AtomicInteger;
  */
 final class Scenario implements AutoCloseable {
   private static final long PATIENCE_NANOS = 60_000_000_000L;
+  private static final int ROUNDS = 3;
   private static final Map<String, KeyType> KEYS =
       Map.of(
           "page down", KeyType.PageDown,
@@ -101,7 +105,7 @@ final class Scenario implements AutoCloseable {
 
   private void start() throws IOException, InterruptedException {
     var playable = Loader.playable(set, new Streams(System.out, System.err, false, false));
-    night = StageNight.open(set, playable, Planner::plan, false, clock);
+    night = StageNight.open(set, playable, Scenario::plan, false, clock);
     screen =
         window.stage(
             key -> {
@@ -110,6 +114,12 @@ final class Scenario implements AutoCloseable {
             });
     night.begin();
     await(() -> night.run().portsKnown() == night.ports());
+  }
+
+  /** By rounds and not by time, so that the plan is the same on every machine. */
+  private static Result plan(PlayableSet playable, Options options) {
+    boolean timed = options.rounds() == Options.NO_LIMIT;
+    return Planner.plan(playable, (timed ? options.withRounds(ROUNDS) : options).withTime(600));
   }
 
   private void key(KeyStroke stroke) throws InterruptedException {
