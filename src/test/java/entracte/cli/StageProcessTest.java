@@ -177,7 +177,12 @@ final class StageProcessTest {
   /** The screen is the one that the journal tells of, but for its clock. */
   private void resumesAt(Tmux tmux, Night before) throws Exception {
     List<String> screen =
-        tmux.await(row -> MOVE.matcher(row).matches() || row.contains("in the song"));
+        tmux.await(
+            row ->
+                MOVE.matcher(row).matches()
+                    || row.contains("in the song")
+                    || row.startsWith("Before you play, check:")
+                    || row.startsWith("end"));
     if (before.phase() == Phase.WAITING) {
       return;
     }
