@@ -78,6 +78,7 @@ public final class Checker {
     boolean sound = findings.errors() == 0;
     KindsMakeSense kinds = new KindsMakeSense(findings);
     set.rig().kinds().forEach(kinds::check);
+    set.rig().kinds().forEach(new KindElectrics(findings)::check);
     new GearOnRig(findings).check(set.rig());
     return sound;
   }

@@ -15,12 +15,15 @@ final class Rules {
   private final CordCount cordCount;
   private final Reach reach;
   private final RoleNames roleNames;
+  private final Wishes wishes;
   private final Connected connected;
   private final Heard heard;
   private final Gated gated;
   private final Leeway leeway;
   private final Pitched pitched;
   private final Loops loops;
+  private final Signals signals;
+  private final Driven driven;
   private final OneJumperPosition jumpers;
   private final Set<Patch> named = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Set<Patch> walked = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -37,12 +40,15 @@ final class Rules {
     cordCount = new CordCount(rig, findings);
     reach = new Reach(rig, findings);
     roleNames = new RoleNames(rig, findings);
+    wishes = new Wishes(findings);
     connected = new Connected(findings);
     heard = new Heard(rig, findings);
     gated = new Gated(findings);
     leeway = new Leeway(findings);
     pitched = new Pitched(findings);
     loops = new Loops(findings);
+    signals = new Signals(findings);
+    driven = new Driven(findings);
     jumpers = new OneJumperPosition(rig, findings);
   }
 
@@ -50,6 +56,7 @@ final class Rules {
   void check(Reading reading) {
     if (named.add(reading.song().patch())) {
       roleNames.check(reading.song().patch());
+      wishes.check(reading.song().patch(), reading.drafts());
     }
     List<RoleDraft> roles = pinnedOnce.check(reading.drafts());
     boolean playable = rigIsSound && enough.check(roles, reading::players);
@@ -58,6 +65,7 @@ final class Rules {
     }
     leeway.check(reading.drafts());
     Part part = reading.part().get();
+    driven.check(part, reading.drafts());
     if (walked.add(reading.song().patch())) {
       PatchGraph graph = new PatchGraph(part);
       connected.check(part, graph, reading.drafts());
@@ -65,6 +73,7 @@ final class Rules {
       gated.check(part, reading.drafts());
       pitched.check(part, reading.drafts());
       loops.check(graph, reading.drafts());
+      signals.check(part, reading.drafts());
     }
     if (playable && splits.check(part)) {
       cordCount.check(part);

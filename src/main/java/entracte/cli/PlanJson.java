@@ -157,6 +157,10 @@ final class PlanJson {
     cue.gapSeconds().ifPresent(gap -> json.put("gapSeconds", gap));
     json.put("steps", cue.steps().stream().map(PlanJson::step).toList());
     json.put("check", cue.lookAt());
+    json.put("mind", cue.ear().mind());
+    cue.ear().level().ifPresent(level -> json.put("level", level));
+    json.put("trust", cue.ear().trusted());
+    json.put("listenFor", cue.ear().listenFor());
     return json;
   }
 

@@ -81,9 +81,13 @@ final class PlanText {
         fill(step.why(), "      ");
       }
     }
+    list("Trust the tuning of: ", cue.ear().trusted());
+    list("Mind: ", cue.ear().mind());
+    cue.ear().level().ifPresent(level -> fill("Level: " + level, "  "));
     list("Gear: ", cue.card().gear());
     list("Waits unheard: ", cue.parked());
     list("Before you play, check: ", cue.lookAt());
+    list("Listen for: ", cue.ear().listenFor());
   }
 
   private static String head(Cue cue) {

@@ -1,5 +1,6 @@
 package entracte.cli;
 
+import entracte.cue.EarNotes;
 import entracte.cue.GearSends;
 import entracte.cue.Spot;
 import entracte.midi.Outlet;
@@ -8,6 +9,7 @@ import entracte.rig.Module;
 import entracte.rig.Rig;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
+import entracte.stage.Drift;
 import entracte.stage.Show;
 import entracte.stage.ShowSong;
 import java.util.ArrayList;
@@ -41,7 +43,8 @@ final class ShowMaker {
         rig.footSwitch().map(ShowMaker::hold).orElse(Show.Hold.MENU),
         Math.round(
             rig.footSwitch().map(FootSwitch::deafSeconds).orElse(FootSwitch.USUAL_DEAF_SECONDS)
-                * MILLIS));
+                * MILLIS),
+        new Drift(rig.warmth().warmUpSeconds(), rig.warmth().tuneAgainSeconds()));
   }
 
   private static Spot spot(Module module) {
@@ -66,6 +69,7 @@ final class ShowMaker {
     song.card().tempo().ifPresent(tempo -> lines.add("Tempo: " + tempo));
     song.card().starts().ifPresent(starts -> lines.add("Starts: " + starts));
     song.card().notes().ifPresent(notes -> lines.add("Notes: " + notes));
+    EarNotes.listenFor(song).forEach(each -> lines.add("Listen for: " + each));
     return new ShowSong(
         song.name(),
         lines,

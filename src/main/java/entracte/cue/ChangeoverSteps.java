@@ -4,12 +4,15 @@ import entracte.plan.Action;
 import entracte.plan.Changeover;
 import entracte.rig.Control;
 import entracte.rig.Cord;
+import entracte.rig.GainStep;
 import entracte.rig.Module;
 import entracte.rig.Position;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -30,15 +33,36 @@ final class ChangeoverSteps {
     this.settings = settings;
   }
 
-  /** Everything between the level going down and the tuning. */
+  /**
+   * Everything between the level going down and the tuning. A gain step that goes down does so
+   * before any plug moves, and one that goes up does so last; what is left to the ear comes after
+   * what goes to a mark.
+   */
   List<Step> moves() {
     List<Step> steps = new ArrayList<>();
-    steps.addAll(inHandOrder(Action.Remove.class, this::pull));
+    steps.addAll(inHandOrder(Action.Flip.class, flip -> gain(flip) < 0, this::flip));
+    steps.addAll(inHandOrder(Action.Remove.class, any -> true, this::pull));
     ShiftOrder.of(only(Action.Shift.class)).forEach(ordered -> steps.add(move(ordered)));
-    steps.addAll(inHandOrder(Action.Add.class, this::plug));
-    steps.addAll(inHandOrder(Action.Flip.class, this::flip));
-    steps.addAll(inHandOrder(Action.Turn.class, this::turn));
+    steps.addAll(inHandOrder(Action.Add.class, any -> true, this::plug));
+    steps.addAll(inHandOrder(Action.Flip.class, flip -> gain(flip) == 0, this::flip));
+    steps.addAll(inHandOrder(Action.Turn.class, turn -> !byEar(turn), this::turn));
+    steps.addAll(inHandOrder(Action.Turn.class, this::byEar, this::turn));
+    steps.addAll(inHandOrder(Action.Flip.class, flip -> gain(flip) > 0, this::flip));
     return steps;
+  }
+
+  private boolean byEar(Action.Turn turn) {
+    return settings.byEar(changeover.to(), turn.knob());
+  }
+
+  /** Below 0 for a gain step that goes down, above 0 for one that goes up. */
+  private static int gain(Action.Flip flip) {
+    OptionalDouble to = GainStep.factor(flip.to().toString());
+    OptionalDouble from =
+        flip.from().map(at -> GainStep.factor(at.toString())).orElse(OptionalDouble.of(1));
+    return to.isEmpty() || from.isEmpty()
+        ? 0
+        : Double.compare(to.getAsDouble(), from.getAsDouble());
   }
 
   /** With the level down before and up after, wherever something could be heard to pop. */
@@ -61,9 +85,14 @@ final class ChangeoverSteps {
     return changeover.actions().stream().filter(type::isInstance).map(type::cast).toList();
   }
 
-  private <A extends Action> List<Step> inHandOrder(Class<A> type, Function<A, Step> worded) {
+  private <A extends Action> List<Step> inHandOrder(
+      Class<A> type, Predicate<A> which, Function<A, Step> worded) {
     Comparator<Step> byPlace = Comparator.comparing(step -> step.reach().get(0), HandOrder.SPOTS);
-    return only(type).stream().map(worded).sorted(byPlace.thenComparing(Step::text)).toList();
+    return only(type).stream()
+        .filter(which)
+        .map(worded)
+        .sorted(byPlace.thenComparing(Step::text))
+        .toList();
   }
 
   private Step pull(Action.Remove remove) {
@@ -122,7 +151,8 @@ final class ChangeoverSteps {
 
   private Step turn(Action.Turn turn) {
     Touch touch = Touch.turned(turn.knob(), turn.from(), turn.to());
-    return set(Verb.TURN, Wording.turn(turn), Extent.of(turn), turn.knob(), touch, turn.to());
+    String ear = byEar(turn) ? ", then by ear" : "";
+    return set(Verb.TURN, Wording.turn(turn) + ear, Extent.of(turn), turn.knob(), touch, turn.to());
   }
 
   private Step set(
@@ -136,8 +166,9 @@ final class ChangeoverSteps {
         .leaving(List.of(change), unheard.set(changeover, control));
   }
 
-  static Step tune(Module module, String reason, double size, int song) {
-    String text = "TUNE " + module.name() + " (" + reason + ")";
+  /** {@code TUNE osc 3 to a pure fifth above osc 1 (another pitch cord)}. */
+  static Step tune(Module module, String target, String reason, double size, int song) {
+    String text = ("TUNE " + module.name() + " " + target).strip() + " (" + reason + ")";
     List<Touch> touches = List.of(Touch.tuned(module));
     return new Step(Verb.TUNE, text, reason, 0, reach(touches), size, song, false, touches);
   }

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param gapSeconds the silence that the set allows; empty if it says nothing
  * @param lookAt the settings to look at before playing
  * @param parked the cords that wait unheard during the song
+ * @param ear what to trust and what to listen for
  */
 public record Cue(
     int number,
@@ -25,7 +26,34 @@ public record Cue(
     OptionalDouble gapSeconds,
     List<String> lookAt,
     List<String> parked,
-    SongCard card) {
+    SongCard card,
+    EarNotes ear) {
+  /** A way of which nothing is said to the ear. */
+  public Cue(
+      int number,
+      String song,
+      boolean setUp,
+      List<Step> steps,
+      double seconds,
+      int runs,
+      OptionalDouble gapSeconds,
+      List<String> lookAt,
+      List<String> parked,
+      SongCard card) {
+    this(
+        number,
+        song,
+        setUp,
+        steps,
+        seconds,
+        runs,
+        gapSeconds,
+        lookAt,
+        parked,
+        card,
+        EarNotes.none());
+  }
+
   public Cue {
     steps = List.copyOf(steps);
     lookAt = List.copyOf(lookAt);

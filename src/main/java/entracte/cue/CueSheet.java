@@ -60,18 +60,26 @@ public record CueSheet(
     List<Cue> cues = new ArrayList<>();
     for (Changeover changeover : plan.changeovers()) {
       SongPlan song = course.song(changeover.to());
+      Tuning.Ahead ahead = tuning.before(song, changeover.to());
       List<Step> steps =
           ChangeoverSteps.framed(
               new ChangeoverSteps(changeover, cords, settings, unheard).moves(),
-              tuning.before(song, changeover.to()),
+              ahead.steps(),
               changeover.to());
       List<String> lookAt = LastLook.before(song, course.settings(changeover.to()), changeover);
-      cues.add(cue(changeover, song, steps, pace, lookAt));
+      cues.add(
+          cue(
+              changeover,
+              song,
+              steps,
+              pace,
+              lookAt,
+              EarNotes.of(ahead, song, before(course, changeover))));
     }
     return new CueSheet(
         plan.setList().name(),
         plan.setList().rig().name(),
-        SetUpCautions.of(!plan.jumpers().isEmpty()),
+        SetUpCautions.of(!plan.jumpers().isEmpty(), plan.setList().rig().warmth()),
         jumpers(plan),
         cues,
         pace.origin(),
@@ -79,8 +87,17 @@ public record CueSheet(
             plan.setList().slot(), plan.songs().stream().map(SongPlan::song).toList(), cues));
   }
 
+  private static Optional<SongPlan> before(Course course, Changeover changeover) {
+    return changeover.to() == 0 ? Optional.empty() : Optional.of(course.song(changeover.to() - 1));
+  }
+
   private static Cue cue(
-      Changeover changeover, SongPlan song, List<Step> steps, Pace pace, List<String> lookAt) {
+      Changeover changeover,
+      SongPlan song,
+      List<Step> steps,
+      Pace pace,
+      List<String> lookAt,
+      EarNotes ear) {
     return new Cue(
         changeover.to() + 1,
         song.song().name(),
@@ -91,7 +108,8 @@ public record CueSheet(
         song.song().gapSeconds(),
         lookAt,
         song.parked().stream().map(Wording::both).sorted().toList(),
-        SongCard.of(song));
+        SongCard.of(song),
+        ear);
   }
 
   private static List<String> jumpers(Plan plan) {

@@ -5,6 +5,7 @@ import entracte.plan.SongPlan.CastAs;
 import entracte.plan.SongPlan.StripAs;
 import entracte.rig.Control;
 import entracte.rig.Group;
+import entracte.setlist.Interval;
 import entracte.setlist.Setting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,8 +20,18 @@ import java.util.Optional;
 final class NamedSettings {
   /**
    * @param owner who wants it: a role, or a role's channel
+   * @param value as written
    */
-  record Named(Control control, String owner) {}
+  record Named(Control control, String owner, String value) {
+    /** Whether it may stand so far off that the ear sets it in the end. */
+    boolean byEar() {
+      double scale = control.scale().map(s -> s.high() - s.low()).orElse(Double.MAX_VALUE);
+      return Interval.parse(value).filter(i -> i.high() - i.low() >= EAR_PART * scale).isPresent();
+    }
+  }
+
+  /** A knob that may stand a tenth of its scale off to either side is left to the ear. */
+  private static final double EAR_PART = 0.2;
 
   private final Map<String, Named> byControl = new LinkedHashMap<>();
 
@@ -29,7 +40,8 @@ final class NamedSettings {
     written.addAll(song.song().settings());
     NamedSettings settings = new NamedSettings();
     for (Setting setting : written) {
-      control(song, setting).ifPresent(c -> settings.put(new Named(c, setting.owner())));
+      control(song, setting)
+          .ifPresent(c -> settings.put(new Named(c, setting.owner(), setting.value())));
     }
     return settings;
   }

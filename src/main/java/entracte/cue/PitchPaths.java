@@ -5,9 +5,11 @@ import entracte.plan.SongPlan;
 import entracte.rig.Cord;
 import entracte.rig.Direction;
 import entracte.rig.Module;
+import entracte.rig.Signal;
 import entracte.rig.Socket;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Where the pitch of each module comes from in one song, followed back through its multiples. */
@@ -51,10 +53,34 @@ final class PitchPaths {
     return module.sockets().stream().anyMatch(PitchPaths::isPitchInput);
   }
 
+  /** A kind that says what its jacks carry is believed; else the name of the jack tells. */
   private static boolean isPitchInput(Socket socket) {
+    String name = socket.jack().name();
     return socket.jack().direction() == Direction.IN
-        && List.of(socket.jack().name().toLowerCase(java.util.Locale.ROOT).split("\\W+"))
-            .contains("pitch");
+        && socket
+            .module()
+            .kind()
+            .electrics()
+            .signal(name)
+            .map(Signal.PITCH::equals)
+            .orElse(List.of(name.toLowerCase(Locale.ROOT).split("\\W+")).contains("pitch"));
+  }
+
+  /** The inputs that share one output, and whether a multiple that loses nothing is between. */
+  record Shared(List<Socket> inputs, boolean buffered) {}
+
+  /** All that hangs on the jack that this cord's pitch comes from. */
+  Shared shared(Cord cord) {
+    String root = root(cord).toString();
+    List<Cord> all =
+        cords.stream().filter(c -> !isTap(c.sink()) && root(c).toString().equals(root)).toList();
+    boolean buffered =
+        all.stream().anyMatch(c -> isTap(c.source()) && isBuffered(c.source().module()));
+    return new Shared(all.stream().map(Cord::sink).toList(), buffered);
+  }
+
+  private static boolean isBuffered(Module multiple) {
+    return multiple.kind().electrics().buffered();
   }
 
   private static boolean isTap(Socket socket) {
@@ -62,7 +88,7 @@ final class PitchPaths {
   }
 
   /** Bounded by the number of cords, should a plan ever hold a ring of multiples. */
-  private Socket root(Cord cord) {
+  Socket root(Cord cord) {
     Socket source = cord.source();
     for (int hops = 0; hops < cords.size() && isTap(source); hops++) {
       Cord before = intoTaps.get(source.module().name());

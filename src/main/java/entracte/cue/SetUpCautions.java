@@ -1,5 +1,6 @@
 package entracte.cue;
 
+import entracte.rig.Warmth;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,12 +19,35 @@ final class SetUpCautions {
 
   private SetUpCautions() {}
 
-  static List<String> of(boolean jumpers) {
+  static List<String> of(boolean jumpers, Warmth warmth) {
     List<String> cautions = new ArrayList<>();
     if (jumpers) {
       cautions.add(JUMPERS);
     }
     cautions.addAll(ALWAYS);
+    cautions.addAll(warm(warmth));
     return cautions;
+  }
+
+  private static List<String> warm(Warmth warmth) {
+    List<String> lines = new ArrayList<>();
+    warmth
+        .warmUpSeconds()
+        .ifPresent(
+            s ->
+                lines.add(
+                    "Switch the rig on first: its tuning holds about "
+                        + TimeText.of(s)
+                        + " later, so tune last."));
+    warmth
+        .tuneAgainSeconds()
+        .ifPresent(
+            s ->
+                lines.add(
+                    "Tune again about every "
+                        + TimeText.of(s)
+                        + ", in a changeover and unheard; sooner where the stage grows warm or"
+                        + " cold."));
+    return lines;
   }
 }

@@ -19,6 +19,11 @@ final class SettingReasons {
     return firstCare(to, control).orElse(to);
   }
 
+  /** Whether the ear has the last word on it in the coming song. */
+  boolean byEar(int to, Control control) {
+    return course.settings(to).of(control).filter(NamedSettings.Named::byEar).isPresent();
+  }
+
   String why(int to, Control control) {
     OptionalInt care = firstCare(to, control);
     if (care.isEmpty()) {

@@ -27,6 +27,7 @@ import java.util.OptionalDouble;
  * @param waiting how many more cords wait unheard
  * @param tuning what the oscillators are tuned to
  * @param voices what to listen to, one after the other
+ * @param patchNotes what the patch card says besides
  */
 public record SongSheet(
     int number,
@@ -44,7 +45,8 @@ public record SongSheet(
     List<String> settings,
     int waiting,
     List<String> tuning,
-    List<String> voices) {
+    List<String> voices,
+    PatchNotes patchNotes) {
   public SongSheet {
     casting = List.copyOf(casting);
     gear = List.copyOf(gear);
@@ -74,8 +76,9 @@ public record SongSheet(
         cords(song),
         settings(song),
         song.parked().size(),
-        TuningTargets.of(song),
-        Voices.of(song));
+        TuningTargets.of(song, plan.setList().pitch()),
+        Voices.of(song),
+        PatchNotes.of(song));
   }
 
   private static List<String> jumpers(Plan plan, SongPlan song) {

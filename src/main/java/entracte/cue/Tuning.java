@@ -5,6 +5,7 @@ import entracte.plan.SongPlan.CastAs;
 import entracte.rig.Control;
 import entracte.rig.Module;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,7 +20,8 @@ import java.util.TreeSet;
  * pitch, and have since they last played so got another pitch cord, share their pitch with more or
  * fewer inputs (a passive multiple loads its source a little), or another octave, range or tune
  * setting. A module that has not played yet is tuned before its first song. What shakes a pitch or
- * beats by itself has no cord there, and nobody tunes it.
+ * beats by itself has no cord there, and nobody tunes it unless its patch says to what. What a
+ * patch tunes against another module is tuned after it, and again whenever that one is.
  *
  * <p>Ask for the songs in their order, each once.
  */
@@ -32,30 +34,67 @@ final class Tuning {
   private final Set<Module> played = new HashSet<>();
 
   /** All that a module's pitch hangs on. */
-  private record Ear(Set<String> cords, Set<String> loads, Map<String, String> settings) {}
+  private record Ear(
+      Set<String> cords, Set<String> loads, Map<String, String> settings, String wish) {}
 
-  /** The tuning steps before a song, left to right. */
-  List<Step> before(SongPlan song, int number) {
+  /**
+   * What the ear does before a song.
+   *
+   * @param steps in the order of tuning: left to right, but none before its reference
+   * @param trusted the modules beside them that are still in tune as far as the patch can tell
+   */
+  record Ahead(List<Step> steps, List<String> trusted) {}
+
+  /** What is to be tuned before a song, and what is not. */
+  Ahead before(SongPlan song, int number) {
     PitchPaths paths = new PitchPaths(song);
+    TuneWishes wishes = new TuneWishes(song);
+    Set<Module> tuned = new HashSet<>();
     List<Step> steps = new ArrayList<>();
-    for (CastAs cast : song.casting()) {
-      boolean first = played.add(cast.module());
-      if (!paths.into(cast.module()).isEmpty()) {
-        Ear now = listen(song, cast.module(), paths);
-        Optional<Ear> before = Optional.ofNullable(lastHeard.put(cast.module(), now));
-        String fresh = first ? "plays for the first time" : "its first pitch cord";
-        String reason = before.map(ear -> changes(ear, now)).orElse(fresh);
-        if (!reason.isEmpty()) {
-          double size = Extent.ofTuning(cast.module(), song);
-          steps.add(ChangeoverSteps.tune(cast.module(), reason, size, number));
-        }
+    List<String> trusted = new ArrayList<>();
+    Set<Module> newcomers = newcomers(song);
+    for (Module module : wishes.referencesFirst(inHandOrder(song))) {
+      if (paths.into(module).isEmpty() && wishes.of(module).isEmpty()) {
+        continue;
+      }
+      Ear now = listen(song, module, paths, wishes);
+      Optional<Ear> before = Optional.ofNullable(lastHeard.put(module, now));
+      String reason = before.map(ear -> changes(ear, now)).orElse(fresh(newcomers, module, now));
+      Optional<Module> moved = wishes.reference(module).filter(tuned::contains);
+      if (reason.isEmpty() && moved.isPresent()) {
+        reason = moved.get().name() + " is tuned anew";
+      }
+      if (reason.isEmpty()) {
+        trusted.add(module.name());
+      } else {
+        tuned.add(module);
+        double size = Extent.ofTuning(module, song);
+        steps.add(ChangeoverSteps.tune(module, wishes.words(module), reason, size, number));
       }
     }
-    steps.sort(java.util.Comparator.comparing(step -> step.reach().get(0), HandOrder.SPOTS));
-    return steps;
+    return new Ahead(steps, steps.isEmpty() ? List.of() : trusted);
   }
 
-  private static Ear listen(SongPlan song, Module module, PitchPaths paths) {
+  private static List<Module> inHandOrder(SongPlan song) {
+    return song.casting().stream()
+        .map(CastAs::module)
+        .sorted(Comparator.comparing(Spot::of, HandOrder.SPOTS))
+        .toList();
+  }
+
+  /** Those that have not played before. */
+  private Set<Module> newcomers(SongPlan song) {
+    Set<Module> newcomers = new HashSet<>();
+    song.casting().stream().map(CastAs::module).filter(played::add).forEach(newcomers::add);
+    return newcomers;
+  }
+
+  private static String fresh(Set<Module> newcomers, Module module, Ear now) {
+    String later = now.cords().isEmpty() ? "tuned for the first time" : "its first pitch cord";
+    return newcomers.contains(module) ? "plays for the first time" : later;
+  }
+
+  private static Ear listen(SongPlan song, Module module, PitchPaths paths, TuneWishes wishes) {
     Set<String> cords = new TreeSet<>();
     Set<String> loads = new TreeSet<>();
     for (PitchPaths.Path path : paths.into(module)) {
@@ -68,7 +107,7 @@ final class Tuning {
         settings.put(control.name(), song.positions().get(control).toString());
       }
     }
-    return new Ear(cords, loads, settings);
+    return new Ear(cords, loads, settings, wishes.words(module));
   }
 
   private static boolean isTuning(Control control) {
@@ -79,7 +118,7 @@ final class Tuning {
   private static String changes(Ear before, Ear now) {
     List<String> changes = new ArrayList<>();
     if (!before.cords().equals(now.cords())) {
-      changes.add("another pitch cord");
+      changes.add(now.cords().isEmpty() ? "no key moves it now" : "another pitch cord");
     } else if (!before.loads().equals(now.loads())) {
       changes.add("its pitch is shared otherwise");
     }
@@ -89,6 +128,9 @@ final class Tuning {
       if (!java.util.Objects.equals(before.settings().get(name), now.settings().get(name))) {
         changes.add(name + " changed");
       }
+    }
+    if (!before.wish().equals(now.wish())) {
+      changes.add("wanted otherwise");
     }
     return String.join(", ", changes);
   }

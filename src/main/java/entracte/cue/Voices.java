@@ -13,6 +13,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The voices of a song, for listening to one after the other. A voice begins at a module with a
@@ -25,20 +26,56 @@ final class Voices {
     this.song = song;
   }
 
-  /** One line for each voice, left to right: {@code osc 2 plays bass: filter 1, amp 1}. */
+  /**
+   * One line for each voice, left to right, from the hand to the loudspeaker: {@code osc 2 plays
+   * bass, left hand by keys pitch, slew 1, then filter 1, amp 1}.
+   */
   static List<String> of(SongPlan song) {
     Voices voices = new Voices(song);
-    return song.casting().stream()
-        .filter(cast -> PitchPaths.hasPitchInput(cast.module()))
-        .sorted(Comparator.comparing(cast -> Spot.of(cast.module()), HandOrder.SPOTS))
-        .map(voices::line)
+    return voices.starts().map(voices::line).toList();
+  }
+
+  /** The modules of each voice, in the order of the signal, the one that sounds first. */
+  static List<List<Module>> ways(SongPlan song) {
+    Voices voices = new Voices(song);
+    return voices
+        .starts()
+        .map(
+            cast ->
+                Stream.concat(Stream.of(cast.module()), voices.wayOut(cast.module()).stream())
+                    .toList())
         .toList();
   }
 
+  private Stream<CastAs> starts() {
+    return song.casting().stream()
+        .filter(cast -> PitchPaths.hasPitchInput(cast.module()))
+        .sorted(Comparator.comparing(cast -> Spot.of(cast.module()), HandOrder.SPOTS));
+  }
+
   private String line(CastAs cast) {
-    List<String> way = wayOut(cast.module()).stream().map(Module::name).toList();
-    String plays = Wording.plays(cast.module(), cast.role());
-    return way.isEmpty() ? plays : plays + ", through " + String.join(", ", way);
+    String way = list(", through ", wayOut(cast.module()));
+    return Wording.plays(cast.module(), cast.role()) + from(cast.module()) + way;
+  }
+
+  /** Where its pitch comes from, with who plays it and what it goes through. */
+  private String from(Module module) {
+    PitchPaths paths = new PitchPaths(song);
+    return paths.into(module).stream()
+        .findFirst()
+        .map(path -> PitchRoute.into(path.cord(), song, paths))
+        .map(
+            route ->
+                ", from "
+                    + Wording.name(route.root())
+                    + Playing.player(route.root(), song).map(who -> " (" + who + ")").orElse("")
+                    + list(" by way of ", route.through()))
+        .orElse(", which no key moves");
+  }
+
+  private static String list(String word, List<Module> modules) {
+    List<String> names = modules.stream().map(Module::name).toList();
+    return names.isEmpty() ? "" : word + String.join(", ", names);
   }
 
   /** The modules after {@code from}, breadth first, to the nearest that has no cord going on. */

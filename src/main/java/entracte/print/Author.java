@@ -3,6 +3,7 @@ package entracte.print;
 import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.Paperwork;
+import entracte.cue.PatchNotes;
 import entracte.cue.SongSheet;
 import entracte.cue.TimeText;
 import java.util.ArrayList;
@@ -95,6 +96,11 @@ final class Author {
     ticks("Gear", song.gear(), "");
     scribe.labelled(CueCards.TUNING, song.tuning());
     scribe.labelled("Listen to each alone", song.voices());
+    PatchNotes notes = song.patchNotes();
+    scribe.labelled("Pitch on its way", notes.pitch());
+    scribe.labelled("Who moves what", notes.playing());
+    scribe.labelled("Gain steps", notes.levels());
+    scribe.labelled("Listen for", notes.listenFor());
     if (song.waiting() > 0) {
       scribe.text(waiting(song.waiting()));
     }
@@ -142,6 +148,7 @@ final class Author {
       encores = encoreLine(song, encores);
       List<String> parts = new ArrayList<>();
       song.starts().ifPresent(starts -> parts.add("starts: " + starts));
+      cue.ear().level().ifPresent(parts::add);
       parts.addAll(cue.setUp() ? List.of() : Paperwork.louder(cue));
       String about = String.join("; ", parts);
       String silence = cue.setUp() ? "" : TimeText.clock(cue.seconds());

@@ -10,10 +10,11 @@ import entracte.cue.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Dictates the way to each song: the set-up, and a card for each changeover. */
 final class CueCards {
-  static final String TUNING = "Tune, with the A above middle C held, to";
+  static final String TUNING = "Tune in this order";
 
   private final Paperwork papers;
   private final CueSheet sheet;
@@ -35,7 +36,7 @@ final class CueCards {
       sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));
     }
     setUpSteps(cue);
-    scribe.labelled(TUNING, song.tuning());
+    scribe.lines(TUNING, song.tuning());
     if (!song.voices().isEmpty()) {
       scribe.heading("Soundcheck, each voice alone");
       song.voices().forEach(voice -> scribe.tick("", "LISTEN: " + voice));
@@ -85,7 +86,8 @@ final class CueCards {
     if (cue.steps().isEmpty()) {
       scribe.text("Nothing moves.");
     }
-    scribe.labelled(TUNING, targets(cue));
+    scribe.lines(TUNING, targets(cue));
+    scribe.labelled("Trust the tuning of", cue.ear().trusted());
     after(cue);
   }
 
@@ -96,9 +98,12 @@ final class CueCards {
             .filter(step -> step.verb() == Verb.TUNE)
             .map(step -> step.touches().get(0).spot().module() + ": ")
             .toList();
-    return papers.song(cue).tuning().stream()
-        .filter(target -> tuned.stream().anyMatch(target::startsWith))
-        .toList();
+    List<String> all = papers.song(cue).tuning();
+    List<String> targets =
+        all.stream().filter(target -> tuned.stream().anyMatch(target::startsWith)).toList();
+    return targets.isEmpty()
+        ? List.of()
+        : Stream.concat(all.stream().limit(1), targets.stream()).toList();
   }
 
   private static String times(Cue cue) {
@@ -133,7 +138,9 @@ final class CueCards {
   }
 
   private void after(Cue cue) {
+    scribe.labelled("Mind", cue.ear().mind());
     scribe.labelled("Before you play, check", cue.lookAt());
+    scribe.labelled("Listen for", cue.ear().listenFor());
     scribe.labelled("Gear", cue.card().gear());
     scribe.labelled("Stays parked, unheard", cue.parked());
     scribe.labelled("The song", about(papers.song(cue)));

@@ -4,6 +4,7 @@ import entracte.read.Tree.Entry;
 import entracte.read.Tree.Leaf;
 import entracte.read.Tree.Table;
 import entracte.rig.Direction;
+import entracte.rig.Electrics;
 import entracte.rig.Group;
 import entracte.rig.Jack;
 import entracte.rig.Jumper;
@@ -22,11 +23,24 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads a kind of module. */
 final class KindReader {
   static final List<String> KEYS =
-      List.of("in", "out", "knobs", "switches", "jumpers", "channels", "taps", "width", "leaves");
+      Stream.concat(
+              Stream.of(
+                  "in",
+                  "out",
+                  "knobs",
+                  "switches",
+                  "jumpers",
+                  "channels",
+                  "taps",
+                  "width",
+                  "leaves"),
+              ElectricsReader.KEYS.stream())
+          .toList();
   static final List<String> CHANNEL_KEYS =
       List.of("count", "in", "out", "knobs", "switches", "closed");
 
@@ -63,7 +77,9 @@ final class KindReader {
         fields.names("leaves").stream()
             .map(Leaf::name)
             .collect(Collectors.toCollection(TreeSet::new));
-    return notes.note(new Kind(name.name(), groups, jumpers(fields), width, leaves), name.place());
+    Electrics electrics = new ElectricsReader(notes).read(fields);
+    return notes.note(
+        new Kind(name.name(), groups, jumpers(fields), width, leaves, electrics), name.place());
   }
 
   private Group group(

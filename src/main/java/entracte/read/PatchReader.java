@@ -17,10 +17,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads one patch, on top of the one it is like. */
 final class PatchReader {
-  static final List<String> KEYS = List.of("patch", "like", "roles", "connections", "settings");
+  static final List<String> KEYS =
+      Stream.concat(
+              Stream.of("patch", "like", "roles", "connections", "settings"),
+              SoundReader.KEYS.stream())
+          .toList();
 
   /** What takes an inherited connection away. */
   private static final String NONE = "none";
@@ -65,7 +70,8 @@ final class PatchReader {
             fields.title("patch", file),
             List.copyOf(roles.values()),
             List.copyOf(connections.values()),
-            List.copyOf(settings.values()));
+            List.copyOf(settings.values()),
+            new SoundReader(notes).read(fields, like));
     notes.note(patch, fields.place());
     return whole ? Optional.of(patch) : Optional.empty();
   }

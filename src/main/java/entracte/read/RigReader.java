@@ -7,15 +7,27 @@ import entracte.rig.CordStock;
 import entracte.rig.Kind;
 import entracte.rig.Module;
 import entracte.rig.Rig;
+import entracte.rig.Warmth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads a rig. */
 final class RigReader {
   static final List<String> KEYS =
-      List.of("rig", "kinds", "rows", "cords", "row height", "gear", "foot switch", "hands");
+      List.of(
+          "rig",
+          "kinds",
+          "rows",
+          "cords",
+          "row height",
+          "gear",
+          "foot switch",
+          "hands",
+          "warm up",
+          "tune again");
 
   private final SourceFiles files;
   private final Notebook notes;
@@ -65,9 +77,14 @@ final class RigReader {
             rowHeight,
             gear.gear(fields.lines("gear")),
             fields.entry("foot switch").flatMap(gear::footSwitch),
-            new HandsReader(notes).read(fields.entry("hands")));
+            new HandsReader(notes).read(fields.entry("hands")),
+            new Warmth(stretch(fields, "warm up"), stretch(fields, "tune again")));
     notes.note(rig, table.place());
     return whole ? Optional.of(rig) : Optional.empty();
+  }
+
+  private OptionalDouble stretch(Fields fields, String key) {
+    return fields.leaf(key).map(values::stretch).orElse(OptionalDouble.empty());
   }
 
   private Map<String, Kind> kinds(Fields fields) {

@@ -5,6 +5,7 @@ import entracte.read.Tree.Entry;
 import entracte.read.Tree.Leaf;
 import entracte.read.Tree.Table;
 import entracte.rig.Rig;
+import entracte.setlist.PitchStandard;
 import entracte.setlist.SetList;
 import entracte.setlist.Slot;
 import entracte.setlist.Song;
@@ -29,7 +30,14 @@ public final class SetReader {
           "drone",
           "together",
           "apart",
-          "songs");
+          "songs",
+          "A4",
+          "tune on");
+
+  /** Wider than all that was ever in use. */
+  private static final int LOWEST_A4_HZ = 380;
+
+  private static final int HIGHEST_A4_HZ = 480;
 
   private final FileName file;
   private final Notebook notes;
@@ -78,6 +86,7 @@ public final class SetReader {
     boolean parking = fields.leaf("park").map(values::yes).orElse(true);
     Slot slot = slot(fields);
     Optional<String> fallback = fields.leaf("fallback").map(Leaf::name);
+    PitchStandard pitch = pitch(fields);
     Optional<Rig> rig = rig(fields);
     OrderReader order = new OrderReader(notes);
     order.read(fields);
@@ -86,7 +95,9 @@ public final class SetReader {
     return rig.flatMap(
             r ->
                 songs.map(
-                    s -> new SetList(name, r, s, parking, slot, fallback, order.rules(), drone)))
+                    s ->
+                        new SetList(
+                            name, r, s, parking, slot, fallback, order.rules(), drone, pitch)))
         .map(set -> notes.note(set, fields.place()));
   }
 
@@ -99,6 +110,18 @@ public final class SetReader {
             reserve.orElse(0));
     fields.leaf("reserve").ifPresent(leaf -> notes.notePart(slot, "reserve", leaf.place()));
     return notes.note(slot, fields.leaf("slot").map(Leaf::place).orElse(fields.place()));
+  }
+
+  private PitchStandard pitch(Fields fields) {
+    PitchStandard usual = PitchStandard.usual();
+    OptionalDouble a4 =
+        fields
+            .leaf("A4")
+            .map(leaf -> values.figure(leaf, "tuning of A4", LOWEST_A4_HZ, HIGHEST_A4_HZ))
+            .orElse(OptionalDouble.empty());
+    return new PitchStandard(
+        a4.orElse(usual.a4Hz()),
+        fields.leaf("tune on").flatMap(values::note).orElse(usual.tuneOn()));
   }
 
   private Optional<Rig> rig(Fields fields) {

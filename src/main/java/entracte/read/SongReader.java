@@ -26,6 +26,7 @@ final class SongReader {
           "encore",
           "talk",
           "keep",
+          "listen for",
           "sections",
           "first",
           "last",
@@ -155,6 +156,7 @@ final class SongReader {
         fields.leaf("starts").map(Leaf::name),
         fields.text("notes"),
         stretch(fields.leaf("length")),
-        fields.leaf("encore").map(values::yes).orElse(false));
+        fields.leaf("encore").map(values::yes).orElse(false),
+        fields.text("listen for"));
   }
 }

@@ -2,6 +2,7 @@ package entracte.read;
 
 import entracte.read.Tree.Leaf;
 import entracte.rig.Scale;
+import entracte.setlist.Note;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,6 +43,25 @@ final class Values {
       lost(leaf, "not a figure", "Write it like 4 or 6.5.");
     }
     return value;
+  }
+
+  /** A figure within limits. */
+  OptionalDouble figure(Leaf leaf, String what, int low, int high) {
+    OptionalDouble value = figure(leaf);
+    if (value.isPresent() && (value.getAsDouble() < low || value.getAsDouble() > high)) {
+      slip(leaf, "no " + what, "It lies from " + low + " to " + high + ".");
+      return OptionalDouble.empty();
+    }
+    return value;
+  }
+
+  /** A note by its name. */
+  Optional<Note> note(Leaf leaf) {
+    Optional<Note> note = Note.parse(leaf.text());
+    if (note.isEmpty()) {
+      slip(leaf, "not a note", "Write its letter and its octave, like A4, F#3 or Bb2.");
+    }
+    return note;
   }
 
   /** Seconds; a bare figure and other spellings are noted and understood. */

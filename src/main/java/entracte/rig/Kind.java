@@ -9,9 +9,15 @@ import java.util.Set;
  *
  * @param groups the module's own jacks and controls first, then its groups of equal parts
  * @param leaves the output jacks that go straight to the desk, with no patch cord
+ * @param electrics what it does to the voltages that pass it
  */
 public record Kind(
-    String name, List<Group> groups, List<Jumper> jumpers, double widthCm, Set<String> leaves) {
+    String name,
+    List<Group> groups,
+    List<Jumper> jumpers,
+    double widthCm,
+    Set<String> leaves,
+    Electrics electrics) {
   public static final double DEFAULT_WIDTH_CM = 6;
 
   public Kind {
@@ -21,6 +27,12 @@ public record Kind(
     if (groups.isEmpty() || groups.get(0).form() != Group.Form.OWN) {
       throw new IllegalArgumentException(name + ": the module's own group comes first");
     }
+  }
+
+  /** A kind of whose voltages nothing is said. */
+  public Kind(
+      String name, List<Group> groups, List<Jumper> jumpers, double widthCm, Set<String> leaves) {
+    this(name, groups, jumpers, widthCm, leaves, Electrics.unsaid());
   }
 
   public Group own() {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * @param kinds every kind that the rig's file describes, used or not
  * @param rows the modules, top row first, left to right
  * @param hands what is assumed of whoever plays it
+ * @param warmth how it drifts
  */
 public record Rig(
     String name,
@@ -21,7 +22,8 @@ public record Rig(
     double rowHeightCm,
     List<Gear> gear,
     Optional<FootSwitch> footSwitch,
-    Hands hands) {
+    Hands hands,
+    Warmth warmth) {
   public static final double DEFAULT_ROW_HEIGHT_CM = 25;
 
   /** What a cord needs beyond the straight way: it hangs, and its plugs take room. */
@@ -35,7 +37,20 @@ public record Rig(
     gear = List.copyOf(gear);
   }
 
-  /** A rig that says nothing of the hands. */
+  /** A rig that says nothing of its drift. */
+  public Rig(
+      String name,
+      List<Kind> kinds,
+      List<List<Module>> rows,
+      CordStock cords,
+      double rowHeightCm,
+      List<Gear> gear,
+      Optional<FootSwitch> footSwitch,
+      Hands hands) {
+    this(name, kinds, rows, cords, rowHeightCm, gear, footSwitch, hands, Warmth.unsaid());
+  }
+
+  /** A rig that says nothing of the hands and of its drift. */
   public Rig(
       String name,
       List<Kind> kinds,
@@ -49,7 +64,7 @@ public record Rig(
 
   /** The same rig with other modules in its rows. */
   public Rig withRows(List<List<Module>> others) {
-    return new Rig(name, kinds, others, cords, rowHeightCm, gear, footSwitch, hands);
+    return new Rig(name, kinds, others, cords, rowHeightCm, gear, footSwitch, hands, warmth);
   }
 
   /** Every module, top row first, left to right. */
@@ -82,7 +97,7 @@ public record Rig(
 
   /** The same rig with other cords in the bag. */
   public Rig withCords(CordStock others) {
-    return new Rig(name, kinds, rows, others, rowHeightCm, gear, footSwitch, hands);
+    return new Rig(name, kinds, rows, others, rowHeightCm, gear, footSwitch, hands, warmth);
   }
 
   /** The same rig with one more module, at the right end of the row that has the last such. */

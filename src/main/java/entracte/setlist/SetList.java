@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param order what another order of the songs would have to keep to
  * @param drone a patch that can sound by itself while whoever is lost finds the way back, as a song
  *     outside the order
+ * @param pitch what it is tuned by
  */
 public record SetList(
     String name,
@@ -22,10 +23,24 @@ public record SetList(
     Slot slot,
     Optional<String> fallback,
     List<OrderRule> order,
-    Optional<Song> drone) {
+    Optional<Song> drone,
+    PitchStandard pitch) {
   public SetList {
     songs = List.copyOf(songs);
     order = List.copyOf(order);
+  }
+
+  /** A set that is tuned as usual. */
+  public SetList(
+      String name,
+      Rig rig,
+      List<Song> songs,
+      boolean parking,
+      Slot slot,
+      Optional<String> fallback,
+      List<OrderRule> order,
+      Optional<Song> drone) {
+    this(name, rig, songs, parking, slot, fallback, order, drone, PitchStandard.usual());
   }
 
   /** A set without a drone. */
@@ -66,11 +81,11 @@ public record SetList(
     List<String> names = others.stream().map(Song::name).toList();
     List<OrderRule> kept = order.stream().filter(r -> names.containsAll(r.songs())).toList();
     Optional<String> still = fallback.filter(names::contains);
-    return new SetList(name, rig, others, parking, slot, still, kept, drone);
+    return new SetList(name, rig, others, parking, slot, still, kept, drone, pitch);
   }
 
   /** The same set on another rig. */
   public SetList withRig(Rig other) {
-    return new SetList(name, other, songs, parking, slot, fallback, order, drone);
+    return new SetList(name, other, songs, parking, slot, fallback, order, drone, pitch);
   }
 }

@@ -82,6 +82,7 @@ public record Song(
   /**
    * What the player reads; each empty if the set does not say.
    *
+   * @param listenFor what tells that the sound is right, in this song
    * @param encore whether the song is played only if it is called for
    */
   public record Card(
@@ -90,7 +91,19 @@ public record Song(
       Optional<String> starts,
       Optional<String> notes,
       OptionalDouble lengthSeconds,
-      boolean encore) {
+      boolean encore,
+      Optional<String> listenFor) {
+    /** The card of a song in which nothing is listened for. */
+    public Card(
+        Optional<String> key,
+        Optional<String> tempo,
+        Optional<String> starts,
+        Optional<String> notes,
+        OptionalDouble lengthSeconds,
+        boolean encore) {
+      this(key, tempo, starts, notes, lengthSeconds, encore, Optional.empty());
+    }
+
     /** The card of a song that is played in any case. */
     public Card(
         Optional<String> key,

@@ -142,6 +142,11 @@ public final class Screen {
     List<String> lines = new ArrayList<>(Canvas.wrap(now.notice(), canvas.width()));
     lines.addAll(Canvas.wrap(around.trouble(), canvas.width()));
     int most = canvas.height() < TALL ? 2 : 4;
+    if (lines.size() < most) {
+      show.drift()
+          .says(night, around.nowMillis())
+          .ifPresent(said -> lines.add(Cells.cut(said, canvas.width())));
+    }
     if (lines.size() > most) {
       lines.set(most - 1, Cells.cut(lines.get(most - 1) + " " + lines.get(most), canvas.width()));
     }

@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
  * @param drone a song outside the order that sounds by itself; the last of {@code songs}
  * @param hold what a foot that stays down does
  * @param deafMillis how long the foot is not heard after something was sent
+ * @param drift how the instrument drifts
  */
 public record Show(
     String set,
@@ -29,12 +30,39 @@ public record Show(
     Optional<Integer> fallback,
     Optional<Integer> drone,
     Hold hold,
-    long deafMillis) {
+    long deafMillis,
+    Drift drift) {
   /** What a long press does. */
   public enum Hold {
     MENU,
     BACK,
     NOTHING
+  }
+
+  /** A show on an instrument of whose drift nothing is known. */
+  public Show(
+      String set,
+      List<ShowSong> songs,
+      List<Spot> modules,
+      List<String> jacks,
+      List<Dispatch> quiet,
+      OptionalDouble slotSeconds,
+      Optional<Integer> fallback,
+      Optional<Integer> drone,
+      Hold hold,
+      long deafMillis) {
+    this(
+        set,
+        songs,
+        modules,
+        jacks,
+        quiet,
+        slotSeconds,
+        fallback,
+        drone,
+        hold,
+        deafMillis,
+        Drift.unknown());
   }
 
   public Show {

@@ -3,6 +3,7 @@ package entracte.cue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import entracte.rig.Warmth;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -139,7 +140,7 @@ class CueSheetTest {
 
   @Test
   void aSetWithoutJumpersHasNoCautionAboutThem() {
-    assertEquals(4, SetUpCautions.of(false).size());
+    assertEquals(4, SetUpCautions.of(false, Warmth.unsaid()).size());
   }
 
   @Test

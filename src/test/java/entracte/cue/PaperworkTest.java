@@ -58,8 +58,8 @@ class PaperworkTest {
   void eachVoiceIsFollowedToWhereNoCordLeadsOn() {
     assertEquals(
         List.of(
-            "osc 1 plays bass, through mix 1, filter 1",
-            "osc 2 plays lead, through mix 1, filter 1"),
+            "osc 1 plays bass, from keys pitch 2, through mix 1, filter 1",
+            "osc 2 plays lead, from keys pitch 2, through mix 1, filter 1"),
         papers.songs().get(2).voices());
   }
 
@@ -112,6 +112,7 @@ class PaperworkTest {
   void oscillatorsAreTunedToTheHeldAAndToEachOther() {
     assertEquals(
         List.of(
+            "with A4, the A above middle C, held (440 Hz)",
             "osc 1: 220 Hz",
             "osc 2: 880 Hz, 24 semitones (ratio 4; against a pure 4 to 1 no beat)"
                 + " above osc 1"),

@@ -80,7 +80,10 @@ class TuningTest {
     }
     Map<Control, Position> at = Map.of(rig.control("osc 1.octave"), new Position.Thrown(octave));
     List<CastAs> casting = List.of(new CastAs("lead", rig.module("osc 1"), List.of()));
-    return tuning.before(new SongPlan(song, casting, plugged, List.of(), at), songs - 1).stream()
+    return tuning
+        .before(new SongPlan(song, casting, plugged, List.of(), at), songs - 1)
+        .steps()
+        .stream()
         .map(Step::text)
         .toList();
   }

@@ -6,6 +6,7 @@ import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.Packing;
 import entracte.cue.Paperwork;
+import entracte.cue.PatchNotes;
 import entracte.cue.SongCard;
 import entracte.cue.SongSheet;
 import entracte.cue.Spot;
@@ -93,6 +94,7 @@ final class HardPaperwork {
         List.of(TALL, LONG),
         7,
         List.of(TALL),
-        List.of(LONG));
+        List.of(LONG),
+        new PatchNotes(List.of(LONG), List.of(TALL), List.of(LONG), List.of(LONG)));
   }
 }

@@ -81,14 +81,17 @@ class TextScribeTest {
         [ ]  5 TURN filter 1 cutoff from 4 to 6.5
         [ ]  6 TUNE osc 1 (another pitch cord)
         [ ]  7 RAISE the main level slowly
-        Tune, with the A above middle C held, to: osc 1: 440 Hz.
+
+        Tune in this order
+        with A4, the A above middle C, held (440 Hz)
+        osc 1: 440 Hz
         Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance
             at 3; osc 1 octave at 8.
         Gear: piano to bank 1/2, program 5, volume 90.
         Stays parked, unheard: lfo 1 out to osc 2 fm.
         The song: key D minor; tempo 92; starts: viola, four bars.
         """,
-        from("To 2 Two Kettles", 20));
+        from("To 2 Two Kettles", 23));
   }
 
   @Test

@@ -8,15 +8,22 @@ final class FullFiles {
       """
       rig: Harbour case
       row height: 24
+      warm up: 20 min
+      tune again: 45 min
       kinds:
         keyboard:
           width: 8 cm
           out: [pitch x2, gate]
+          played by: {left hand: [pitch, gate]}
+          ohms out: 1k
         oscillator:
           in: [pitch x2, fm, sync]
           out: [saw, pulse, sine]
           knobs: {tune: -5..5, width: 0..10}
           switches: {octave: [32, 16, 8], range: wide}
+          signals: {pitch: pitch, audio: [saw, pulse, sine], control: [fm], gate: [sync]}
+          ohms in: 100k
+          volts per octave: 1.2
         filter:
           in: [audio, cutoff cv x 2]
           out: out
@@ -27,9 +34,10 @@ final class FullFiles {
           channels: {count: 4, in: [in], out: [send], knobs: {level: 0..10},
                      switches: {mute: [off, on]}, closed: {level: 0, mute: on}}
           out: [out]
-        multiple: {taps: 4, width: 30 mm}
+        multiple: {taps: 4, width: 30 mm, buffered: yes}
         attenuator:
-          channels: {count: 2, in: in}
+          channels: {count: 2, in: in, knobs: {amount: 0..10}}
+          attenuates: {amount: linear}
       rows:
         - - keys: keyboard
           - osc 1: oscillator
@@ -63,6 +71,10 @@ final class FullFiles {
       settings:
         lead: {octave: 8, tune: 0.5}
         bright: {cutoff: 6.5 +-0.5, resonance: 3, other slope: 3-pole}
+      tune: {bass: pure fifth above lead}
+      scale: {lead: quarter tones}
+      drive: {bright: wanted}
+      listen for: a slow beat
       """;
 
   private static final String BASE =
@@ -77,6 +89,8 @@ final class FullFiles {
       set: Night Ferry
       rig: harbour-case.yaml
       gap: 40 s
+      A4: 442
+      tune on: D4
       park: no
       slot: 45 min
       reserve: 2:30
@@ -100,6 +114,7 @@ final class FullFiles {
           sections:
             - {section: bridge, gear: {piano: {program: 6}}}
           keep: yes
+          listen for: the low end
           first: yes
         - {song: Ebb, patch: patches/two-hands.yaml, tempo: free, talk: 20 s, before: [Flood]}
         - {song: Flood, patch: patches/two-hands.yaml, place: 3, last: no, after: Ebb, encore: yes}

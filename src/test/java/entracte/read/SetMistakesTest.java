@@ -59,7 +59,7 @@ final class SetMistakesTest {
     says(
         HEAD + "volume: 4",
         "set.yaml:3:1: \"volume\" is not known here"
-            + " | Known here: set, rig, gap, park, slot, reserve, fallback, drone and 3 more.");
+            + " | Known here: set, rig, gap, park, slot, reserve, fallback, drone and 5 more.");
     songSays("temper: 92", "set.yaml:6:3: \"temper\" is not known here | Did you mean \"tempo\"?");
   }
 

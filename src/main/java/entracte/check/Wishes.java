@@ -1,0 +1,103 @@
+package entracte.check;
+
+import entracte.finding.NearestName;
+import entracte.setlist.Distance;
+import entracte.setlist.KeyScale;
+import entracte.setlist.Patch;
+import entracte.setlist.Sound;
+import entracte.setlist.Sound.Wish;
+import entracte.setlist.TunedTo;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What a patch says for the ear names roles that it has, and can be understood. */
+final class Wishes {
+  private static final List<String> DRIVES = List.of("wanted", "unwanted");
+
+  private final Findings findings;
+
+  Wishes(Findings findings) {
+    this.findings = findings;
+  }
+
+  void check(Patch patch, List<RoleDraft> drafts) {
+    List<String> roles = drafts.stream().map(RoleDraft::name).distinct().toList();
+    Sound sound = patch.sound();
+    List<Wish> all = new ArrayList<>(sound.tune());
+    all.addAll(sound.scale());
+    all.addAll(sound.drive());
+    all.forEach(wish -> known(wish, wish.role(), roles));
+    Map<String, String> references = new HashMap<>();
+    sound.tune().forEach(wish -> tune(wish, roles, references));
+    sound.tune().forEach(wish -> noCircle(wish, references));
+    sound.scale().forEach(this::scale);
+    sound.drive().forEach(this::drive);
+  }
+
+  private boolean known(Wish wish, String role, List<String> roles) {
+    if (roles.contains(role)) {
+      return true;
+    }
+    findings.error(
+        wish,
+        "\"" + role + "\" is no role of this patch and no module that it names",
+        NearestName.advice(role, roles));
+    return false;
+  }
+
+  private void tune(Wish wish, List<String> roles, Map<String, String> references) {
+    Optional<TunedTo> read = TunedTo.parse(wish.value());
+    if (read.isEmpty()) {
+      String[] words = wish.value().split(" (?:above|below|over|under) ", 2);
+      findings.error(
+          wish,
+          "\"" + wish.value() + "\" is nothing to tune to",
+          words.length == 2 ? distance(words[0]) : TunedTo.FORM);
+    } else if (read.get() instanceof TunedTo.From from && known(wish, from.role(), roles)) {
+      references.put(wish.role(), from.role());
+    }
+  }
+
+  private static String distance(String written) {
+    return NearestName.of(written.replaceFirst("^(?:an? )?(?:pure |tempered )?", ""), names())
+        .map(near -> "Did you mean \"" + near + "\"?")
+        .orElse("A distance is a name like fifth, or 7 semitones, 702 cents or 3:2.");
+  }
+
+  private static List<String> names() {
+    return Distance.names();
+  }
+
+  /** Tuned by each other, neither would be right. */
+  private void noCircle(Wish wish, Map<String, String> references) {
+    Set<String> seen = new HashSet<>();
+    String role = wish.role();
+    while (role != null && seen.add(role)) {
+      role = references.get(role);
+    }
+    if (wish.role().equals(role)) {
+      findings.error(
+          wish,
+          "\"" + role + "\" is tuned by itself in the end",
+          "Let one role be the reference, and tune the others to it.");
+    }
+  }
+
+  private void scale(Wish wish) {
+    if (KeyScale.parse(wish.value()).isEmpty()) {
+      findings.error(wish, "\"" + wish.value() + "\" is no size of a key's step", KeyScale.FORM);
+    }
+  }
+
+  private void drive(Wish wish) {
+    if (!DRIVES.contains(wish.value())) {
+      findings.error(
+          wish, "drive is not \"" + wish.value() + "\"", NearestName.advice(wish.value(), DRIVES));
+    }
+  }
+}

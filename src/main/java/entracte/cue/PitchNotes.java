@@ -1,0 +1,210 @@
+package entracte.cue;
+
+import entracte.plan.SongPlan;
+import entracte.plan.SongPlan.CastAs;
+import entracte.rig.Electrics;
+import entracte.rig.Figures;
+import entracte.rig.Module;
+import entracte.rig.Socket;
+import entracte.rig.Taper;
+import entracte.setlist.KeyScale;
+import entracte.setlist.Sound;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What becomes of the pitch on its way to each oscillator: volts an octave, cents a key, what a
+ * passive multiple takes, and where a knob must stand for the scale that a patch wants.
+ */
+final class PitchNotes {
+  /** What an ear hears in a melody (common practice; seen in a published user's account). */
+  static final double HEARD_CENTS = 5;
+
+  /** Nearer than this to the wanted step no ear tells the difference over an octave. */
+  private static final double STEP_CENTS = HEARD_CENTS / 12;
+
+  private static final double HUNDRED = 100;
+  private static final double TENTHS = 10;
+
+  private final SongPlan song;
+  private final PitchPaths paths;
+  private final List<String> lines = new ArrayList<>();
+  private final List<String> warnings = new ArrayList<>();
+  private final Map<Long, List<String>> narrowed = new TreeMap<>();
+  private final Map<String, List<String>> shares = new LinkedHashMap<>();
+
+  private PitchNotes(SongPlan song) {
+    this.song = song;
+    this.paths = new PitchPaths(song);
+    song.casting().stream()
+        .sorted(Comparator.comparing(cast -> Spot.of(cast.module()), HandOrder.SPOTS))
+        .forEach(this::add);
+    shares.forEach((text, modules) -> lines.add(String.join(", ", modules) + ": " + text));
+    narrowed.forEach((cents, modules) -> warnings.add(narrow(cents, modules)));
+  }
+
+  /**
+   * @param lines for whoever wants to know the patch
+   * @param warnings for whoever tunes it in a hurry
+   */
+  record Told(List<String> lines, List<String> warnings) {}
+
+  static Told of(SongPlan song) {
+    PitchNotes notes = new PitchNotes(song);
+    return new Told(List.copyOf(notes.lines), List.copyOf(notes.warnings));
+  }
+
+  private void add(CastAs cast) {
+    Optional<KeyScale> wanted =
+        Sound.of(cast.role(), song.song().patch().sound().scale()).flatMap(KeyScale::parse);
+    for (PitchPaths.Path path : paths.into(cast.module())) {
+      PitchRoute route = PitchRoute.into(path.cord(), song, paths);
+      if (!route.isStraight() || wanted.isPresent()) {
+        step(cast.module(), route, wanted);
+      }
+      split(cast.module(), path);
+    }
+  }
+
+  private void step(Module module, PitchRoute route, Optional<KeyScale> wanted) {
+    String way =
+        route.through().isEmpty()
+            ? ""
+            : " through " + String.join(", ", route.through().stream().map(Module::name).toList());
+    if (!route.clear()) {
+      lines.add(module.name() + ": more than one voltage comes" + way + "; tune it by ear");
+      return;
+    }
+    KeyStep step = new KeyStep(route.factor(), volts(route.root().module()), volts(module));
+    lines.add(
+        module.name()
+            + ": "
+            + Wording.name(route.root())
+            + way
+            + ", "
+            + figure(step.voltsPerOctave(), HUNDRED * HUNDRED)
+            + " V an octave, "
+            + Pitch.rounded(step.millivoltsPerKey())
+            + " mV and "
+            + Pitch.rounded(step.centsPerKey())
+            + " cents a key"
+            + ifLinear(route));
+    wanted.ifPresent(scale -> target(module, route, step, scale.cents()));
+  }
+
+  /** Where one knob on the way would give the wanted step, if it does not yet. */
+  private void target(Module module, PitchRoute route, KeyStep step, double wanted) {
+    if (route.attenuators().isEmpty()) {
+      if (Math.abs(step.centsPerKey() - wanted) > STEP_CENTS) {
+        warnings.add(
+            module.name()
+                + " goes "
+                + Pitch.rounded(step.centsPerKey())
+                + " cents a key, and no knob on the way makes it "
+                + Pitch.rounded(wanted));
+      }
+      return;
+    }
+    PitchRoute.Attenuator last = route.attenuators().get(route.attenuators().size() - 1);
+    double others = last.factor() == 0 ? 0 : route.factor() / last.factor();
+    double figure = last.figureFor(step.factorFor(wanted) / others);
+    boolean there = Math.abs(step.centsPerKey() - wanted) <= STEP_CENTS;
+    if (others == 0 || !last.knob().scale().orElseThrow().contains(figure)) {
+      warnings.add(Wording.name(last.knob()) + " cannot give " + Pitch.rounded(wanted) + " cents");
+      return;
+    }
+    String to =
+        "for "
+            + Pitch.rounded(wanted)
+            + " cents a key "
+            + Wording.name(last.knob())
+            + " at "
+            + figure(figure, HUNDRED)
+            + " of "
+            + Figures.plain(last.knob().scale().orElseThrow().high())
+            + ifLinear(route);
+    lines.add(module.name() + ": " + to);
+    if (!there) {
+      warnings.add(to + "; it stands at " + Figures.plain(last.at()));
+    } else if (last.taper() != Taper.LINEAR) {
+      warnings.add(
+          "try an octave on "
+              + module.name()
+              + ": nobody has said that "
+              + Wording.name(last.knob())
+              + " is linear");
+    }
+  }
+
+  private static String ifLinear(PitchRoute route) {
+    List<String> unsure =
+        route.attenuators().stream()
+            .filter(knob -> knob.taper() != Taper.LINEAR && knob.factor() != 1)
+            .map(knob -> Wording.name(knob.knob()))
+            .toList();
+    return unsure.isEmpty() ? "" : ", if " + String.join(" and ", unsure) + " is linear";
+  }
+
+  private void split(Module module, PitchPaths.Path path) {
+    PitchPaths.Shared shared = paths.shared(path.cord());
+    if (shared.inputs().size() < 2 || shared.buffered()) {
+      return;
+    }
+    Electrics out = path.root().module().kind().electrics();
+    Split split =
+        new Split(
+            out.ohmsOut().orElse(Electrics.USUAL_OHMS_OUT),
+            shared.inputs().stream().map(PitchNotes::ohms).toList());
+    boolean said =
+        out.ohmsOut().isPresent()
+            && shared.inputs().stream().allMatch(i -> electrics(i).ohmsIn().isPresent());
+    String text =
+        shared.inputs().size()
+            + " inputs share "
+            + Wording.name(path.root())
+            + ", which loses "
+            + figure(HUNDRED * split.loss(), TENTHS)
+            + " %: an octave is "
+            + Math.round(split.flatterThanAlone())
+            + " cents narrower than with one cord alone"
+            + (said ? "" : " (1 kohm out and 100 kohm in are assumed where the rig says nothing)");
+    shares.computeIfAbsent(text, loss -> new ArrayList<>()).add(module.name());
+    if (split.flatterThanAlone() >= HEARD_CENTS) {
+      narrowed
+          .computeIfAbsent(Math.round(split.flatterThanAlone()), cents -> new ArrayList<>())
+          .add(module.name());
+    }
+  }
+
+  /** One warning for all that hang on the same multiple. */
+  private static String narrow(long cents, List<String> modules) {
+    boolean one = modules.size() == 1;
+    return String.join(", ", modules)
+        + (one ? " is " : " are ")
+        + cents
+        + " cents an octave too narrow on a passive multiple: tune "
+        + (one ? "it" : "them")
+        + " in the middle of what you play";
+  }
+
+  private static Electrics electrics(Socket socket) {
+    return socket.module().kind().electrics();
+  }
+
+  private static double ohms(Socket input) {
+    return electrics(input).ohmsIn().orElse(Electrics.USUAL_OHMS_IN);
+  }
+
+  private static double volts(Module module) {
+    return module.kind().electrics().voltsPerOctave().orElse(Electrics.USUAL_VOLTS_PER_OCTAVE);
+  }
+
+  private static String figure(double value, double parts) {
+    return Figures.plain(Math.round(value * parts) / parts);
+  }
+}

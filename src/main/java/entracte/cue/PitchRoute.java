@@ -1,0 +1,136 @@
+package entracte.cue;
+
+import entracte.plan.SongPlan;
+import entracte.rig.Control;
+import entracte.rig.Cord;
+import entracte.rig.Direction;
+import entracte.rig.Electrics;
+import entracte.rig.GainStep;
+import entracte.rig.Group;
+import entracte.rig.Module;
+import entracte.rig.Position;
+import entracte.rig.Scale;
+import entracte.rig.Signal;
+import entracte.rig.Socket;
+import entracte.rig.Taper;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The way of a pitch from the keys to one input, back through everything that passes it on: a slew
+ * limiter as it is, an attenuator less of it, a mixer by the level of the channel and the gain.
+ *
+ * @param root the jack that the pitch comes from in the end
+ * @param through the modules on the way, the nearest to the keys first
+ * @param attenuators the knobs on the way
+ * @param gains the gain steps on the way, as factors
+ * @param clear whether nothing else is added to it on the way
+ */
+record PitchRoute(
+    Socket root,
+    List<Module> through,
+    List<Attenuator> attenuators,
+    List<Double> gains,
+    boolean clear) {
+
+  /** A knob that lets a part of the pitch pass. */
+  record Attenuator(Control knob, double at, Taper taper) {
+    private Scale scale() {
+      return knob.scale().orElseThrow();
+    }
+
+    /**
+     * The part that passes, if the knob is linear; a knob with zero in the middle turns it round.
+     */
+    double factor() {
+      Scale scale = scale();
+      return scale.low() < 0
+          ? at / scale.high()
+          : (at - scale.low()) / (scale.high() - scale.low());
+    }
+
+    /** Where the knob would have to stand for a factor. */
+    double figureFor(double factor) {
+      Scale scale = scale();
+      return scale.low() < 0
+          ? factor * scale.high()
+          : scale.low() + factor * (scale.high() - scale.low());
+    }
+  }
+
+  PitchRoute {
+    through = List.copyOf(through);
+    attenuators = List.copyOf(attenuators);
+    gains = List.copyOf(gains);
+  }
+
+  /** Follows the pitch back from the cord in an oscillator. */
+  static PitchRoute into(Cord cord, SongPlan song, PitchPaths paths) {
+    List<Module> through = new ArrayList<>();
+    List<Attenuator> knobs = new ArrayList<>();
+    List<Double> gains = new ArrayList<>();
+    Socket root = paths.root(cord);
+    boolean clear = true;
+    while (!through.contains(root.module())) {
+      List<Cord> fed = fed(root, song);
+      if (fed.isEmpty()) {
+        break;
+      }
+      through.add(0, root.module());
+      clear &= fed.size() == 1;
+      pass(root, fed.get(0).sink(), song, knobs, gains);
+      root = paths.root(fed.get(0));
+    }
+    return new PitchRoute(root, through, knobs, gains, clear);
+  }
+
+  /** The part of the keyboard's voltage that arrives. */
+  double factor() {
+    double knobs = attenuators.stream().mapToDouble(Attenuator::factor).reduce(1, (a, b) -> a * b);
+    return gains.stream().mapToDouble(Double::doubleValue).reduce(knobs, (a, b) -> a * b);
+  }
+
+  /** Whether it arrives as it left the keys. */
+  boolean isStraight() {
+    return clear && attenuators.isEmpty() && gains.stream().allMatch(gain -> gain == 1);
+  }
+
+  /** The cords into what passes on to this output: the same channel, or all of the module. */
+  private static List<Cord> fed(Socket out, SongPlan song) {
+    boolean control =
+        out.module().kind().electrics().signal(out.jack().name()).stream()
+            .anyMatch(signal -> signal != Signal.PITCH);
+    boolean channel = out.group().form() == Group.Form.CHANNELS;
+    return song.required().stream()
+        .map(plugged -> plugged.cord())
+        .filter(cord -> !control && cord.sink().module().equals(out.module()))
+        .filter(cord -> !channel || cord.sink().number() == out.number())
+        .filter(cord -> cord.sink().jack().name().equals("in") || isOnly(cord.sink()))
+        .toList();
+  }
+
+  private static boolean isOnly(Socket in) {
+    return in.group().jacks().stream().filter(j -> j.direction() == Direction.IN).count() == 1
+        && in.group().form() != Group.Form.EQUAL_JACKS;
+  }
+
+  private static void pass(
+      Socket out, Socket in, SongPlan song, List<Attenuator> knobs, List<Double> gains) {
+    Electrics electrics = out.module().kind().electrics();
+    for (Control control : out.module().controls()) {
+      boolean own = control.group().form() == Group.Form.OWN;
+      boolean same = control.group().equals(in.group()) && control.number() == in.number();
+      Optional<Position> at = Optional.ofNullable(song.positions().get(control));
+      if ((own || same) && at.isPresent()) {
+        if (at.get() instanceof Position.At figure) {
+          electrics
+              .attenuator(control.name())
+              .ifPresent(taper -> knobs.add(new Attenuator(control, figure.value(), taper)));
+        } else {
+          GainStep.factor(at.get().toString()).ifPresent(gains::add);
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package entracte.cue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What two or three oscillators are tuned to, in sets written out. */
+class TuningTargetsTest {
+  private static final String RIG =
+      """
+      rig: Shelf
+      kinds:
+        keyboard: {out: [pitch x3]}
+        oscillator: {in: [pitch], out: [saw], knobs: {tune: -7..7}, switches: {octave: [16, 8, 4]}}
+        output: {in: [in x3]}
+      rows:
+        - - osc 1: oscillator
+          - osc 2: oscillator
+          - osc 3: oscillator
+          - keys: keyboard
+          - main: output
+      """;
+
+  private static final String TWO =
+      """
+      roles: {low: osc 2, high: osc 1}
+      connections:
+        keys.pitch 1: low.pitch
+        keys.pitch 2: high.pitch
+        low.saw: main.in
+        high.saw: main.in
+      settings: {low: {octave: 8}, high: {octave: 8}}
+      """;
+
+  @TempDir Path folder;
+
+  /** 440 x 3/2 = 660 Hz and 701.96 cents: calculatorhub.com, just intonation ratios. */
+  @Test
+  void aPureFifthStandsStillAndComesAfterItsReference() {
+    assertEquals(
+        List.of(
+            "with A4, the A above middle C, held (440 Hz)",
+            "osc 2: 440 Hz",
+            "osc 1: 660 Hz, a pure fifth above osc 2 (701.96 cents, ratio 1.5): harmonic 2 of osc"
+                + " 1 against harmonic 3 of osc 2, no beat; a cent changes that by"
+                + " 0.76"),
+        tuning("tune: {high: pure fifth above low}"));
+  }
+
+  /** 2 x 659.2551 - 3 x 440 = 1.49, from f = 440 x 2^(n/12). */
+  @Test
+  void aTemperedFifthBeats() {
+    assertEquals(
+        "osc 1: 659.26 Hz, a tempered fifth above osc 2 (700 cents, ratio 1.498): harmonic 2 of osc"
+            + " 1 against harmonic 3 of osc 2, 1.49 beats a second; a cent changes that by"
+            + " 0.76",
+        tuning("tune: {high: fifth above low}").get(2));
+  }
+
+  @Test
+  void belowTurnsTheHarmonicsRound() {
+    assertEquals(
+        "osc 1: 220 Hz, an octave below osc 2 (1200 cents, ratio 2): osc 2 against harmonic 2 of"
+            + " osc 1, no beat; a cent changes that by 0.25",
+        tuning("tune: {high: octave below low}").get(2));
+  }
+
+  /** 442 Hz is in use by orchestras; D4 is 5/12 of an octave... 442 x 2^(-7/12) = 295.0 Hz. */
+  @Test
+  void theSetSaysItsAAndTheKeyThatIsHeld() {
+    CraftFiles files = new CraftFiles(folder, RIG).line("A4: 442").line("tune on: D4").song(TWO);
+    List<String> tuning = files.papers().songs().get(0).tuning();
+    assertEquals("with D4 held (295 Hz)", tuning.get(0));
+    assertEquals("osc 1: 295 Hz", tuning.get(1));
+  }
+
+  /** E2 is key 40, 82.41 Hz (published tables of note frequencies; A320304 rounds it to 82). */
+  @Test
+  void aNoteIsTheSameWhateverKeyIsHeld() {
+    CraftFiles files =
+        new CraftFiles(folder, RIG).line("tune on: D4").song(TWO + "tune: {low: E2}");
+    assertEquals("osc 2: E2, 82.41 Hz", files.papers().songs().get(0).tuning().get(2));
+  }
+
+  @Test
+  void theStepSaysToWhatAndTheReferenceIsTunedFirst() {
+    CraftFiles files = new CraftFiles(folder, RIG).song(TWO + "tune: {high: fifth above low}");
+    assertEquals(
+        List.of(
+            "TUNE osc 2 (plays for the first time)",
+            "TUNE osc 1 to a tempered fifth above osc 2 (plays for the first time)"),
+        tuneSteps(files, 0));
+  }
+
+  @Test
+  void whatHangsOnAMovedReferenceIsTunedAgainAndTheRestIsTrusted() {
+    String wish = "tune: {high: fifth above low}\n";
+    CraftFiles files =
+        new CraftFiles(folder, RIG)
+            .song(TWO + wish)
+            .song(TWO.replace("low: {octave: 8}", "low: {octave: 16}") + wish)
+            .song(TWO.replace("octave: 8", "octave: 16") + wish);
+    assertEquals(
+        List.of(
+            "TUNE osc 2 (octave changed)",
+            "TUNE osc 1 to a tempered fifth above osc 2 (osc 2 is tuned anew)"),
+        tuneSteps(files, 1));
+    assertEquals(
+        List.of("TUNE osc 1 to a tempered fifth above osc 2 (octave changed)"),
+        tuneSteps(files, 2));
+    assertEquals(List.of("osc 2"), files.papers().sheet().cues().get(2).ear().trusted());
+  }
+
+  private List<String> tuning(String wish) {
+    return new CraftFiles(folder, RIG).song(TWO + wish).papers().songs().get(0).tuning();
+  }
+
+  private static List<String> tuneSteps(CraftFiles files, int cue) {
+    return files.papers().sheet().cues().get(cue).steps().stream()
+        .filter(step -> step.verb() == Verb.TUNE)
+        .map(Step::text)
+        .toList();
+  }
+}
