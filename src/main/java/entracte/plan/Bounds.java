@@ -111,7 +111,7 @@ final class Bounds {
     for (int share = 0; share < SHARES; share++) {
       WindowProof part =
           new WindowProof(problem.window(0, songs), following(0, songs), stop, share, SHARES);
-      part.allow(nodes);
+      part.allow(nodes / 2);
       parts.add(part);
     }
     boolean inVain = true;

@@ -66,7 +66,7 @@ final class Search {
         finishSightings(workers, round, longer);
         tell();
         if (best.isPresent() && !mustStop()) {
-          bounds.improve(round + 3, PROOF_STEPS * longer, best.get().moves());
+          bounds.improve(round + 3, proofSteps() * longer, best.get().moves());
           bound = Math.max(bound, bounds.whole());
           if (toBound == problem) {
             bounds.found().ifPresent(this::keepIfBetter);
@@ -112,6 +112,11 @@ final class Search {
     return 1;
   }
 
+  /** A large set is not proven in the usual time, so that less of it is spent on trying. */
+  private long proofSteps() {
+    return problem.songs() <= SMALL_SET ? PROOF_STEPS : PROOF_STEPS / 2;
+  }
+
   private Result planned(Plan plan) {
     return new Result.Planned(options.aim(), plan, bound, setUpBound, stopped(), seconds());
   }
@@ -127,10 +132,11 @@ final class Search {
   }
 
   private void anneal(Workers workers, int round, long longer) {
-    keepIfBetter(least(annealed(workers, round, longer)));
+    List<Annealer> annealed = annealed(workers, round, longer);
+    keepIfBetter(least(annealed));
     if (best.isEmpty() && stock == Stock.LOOSE) {
       stock = Stock.TIGHT;
-      keepIfBetter(bestCasting);
+      annealed.forEach(annealer -> keepIfBetter(annealer.best()));
       keepIfBetter(least(annealed(workers, round, longer)));
     }
   }
