@@ -9,6 +9,7 @@ import entracte.stage.Move;
 import entracte.stage.TrueRig;
 import entracte.stage.Way;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Rigs, ways and moves as fields and back. */
@@ -26,7 +27,7 @@ final class ShowText {
   }
 
   static TrueRig rig(In in) {
-    var cords = in.each(field -> (Change.Plugged) change(field));
+    List<Change.Plugged> cords = in.each(ShowText::plugged);
     return new TrueRig(cords, positions(in), positions(in));
   }
 
@@ -37,6 +38,13 @@ final class ShowText {
       in.each(field -> positions.put(field.text(), field.text()));
     }
     return positions;
+  }
+
+  private static Change.Plugged plugged(In in) {
+    if (change(in) instanceof Change.Plugged plugged) {
+      return plugged;
+    }
+    throw new IllegalArgumentException("what a rig holds is cords");
   }
 
   static void write(Out out, Way way) {
