@@ -60,9 +60,9 @@ final class Author {
       encores = encoreLine(song, encores);
       String about = String.join(", ", parts(song));
       String number = Integer.toString(song.number());
-      scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about));
+      scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about, hands(cue)));
     }
-    scribe.text("The time is for the way to the song.");
+    scribe.text("The time is for the way to the song." + between());
     if (!sheet.hasSetUp()) {
       scribe.labelled("Jumpers must have been set", sheet.jumpers());
     }
@@ -75,12 +75,40 @@ final class Author {
     return drawn || song.encore();
   }
 
+  /** All that hands do while the audience waits; nothing where there is one such way or none. */
+  private String between() {
+    List<Cue> waited = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
+    long seconds = waited.stream().mapToLong(Cue::wholeSeconds).sum();
+    return waited.size() < 2
+        ? ""
+        : " Between songs: "
+            + CueCards.moves(waited.stream().mapToInt(Cue::moves).sum())
+            + ", "
+            + TimeText.clock(seconds)
+            + ".";
+  }
+
+  /** What the way to a song asks of the hands; the song's card says it, too. */
+  private static String hands(Cue cue) {
+    String moves = CueCards.moves(cue.moves());
+    if (cue.setUp()) {
+      return moves + ", " + TimeText.clock(cue.seconds());
+    }
+    return cue.gapSeconds().isEmpty()
+        ? moves
+        : moves + ", gap " + TimeText.clock(cue.gapSeconds().getAsDouble()) + over(cue);
+  }
+
   private static List<String> parts(SongSheet song) {
     List<String> parts = new ArrayList<>();
     song.key().ifPresent(parts::add);
     song.tempo().ifPresent(tempo -> parts.add("tempo " + tempo));
     song.starts().ifPresent(starts -> parts.add("starts: " + starts));
     return parts;
+  }
+
+  private static String over(Cue cue) {
+    return cue.wholeOverrun() == 0 ? "" : " is " + TimeText.clock(cue.wholeOverrun()) + " short";
   }
 
   private static String seconds(Cue cue) {
@@ -153,7 +181,7 @@ final class Author {
       String about = String.join("; ", parts);
       String silence = cue.setUp() ? "" : TimeText.clock(cue.seconds());
       String number = Integer.toString(song.number());
-      scribe.entry(new Scribe.Entry(number, song.song(), silence, about));
+      scribe.entry(new Scribe.Entry(number, song.song(), silence, about, ""));
     }
   }
 }

@@ -115,7 +115,11 @@ final class CueCards {
   }
 
   private static String moves(Cue cue) {
-    return cue.moves() == 1 ? "1 move" : cue.moves() + " moves";
+    return moves(cue.moves());
+  }
+
+  static String moves(int count) {
+    return count == 1 ? "1 move" : count + " moves";
   }
 
   /** What stands before anything moves, so that a slip is seen in time. */

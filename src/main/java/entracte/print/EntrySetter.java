@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * Sets a song of a list: its number large at the left of all its lines, its title, what stands at
  * the right edge, details. Where a list is set densely, so that it needs fewer pages, nothing is
- * larger than it must be, and the details are as small as an eye can still read.
+ * larger than it must be, the details are as small as an eye can still read, and extras are left
+ * out.
  */
 final class EntrySetter {
   /** Heights against those of plain text, densely and not. */
@@ -21,6 +22,7 @@ final class EntrySetter {
   private static final double LEAST_TITLE = 0.45;
 
   private final Lettering lettering;
+  private final boolean dense;
   private final double details;
   private final double width;
   private final double number;
@@ -29,6 +31,7 @@ final class EntrySetter {
 
   EntrySetter(Lettering lettering, double capital, double width, boolean dense) {
     this.lettering = lettering;
+    this.dense = dense;
     this.details = dense ? Legibility.LEAST_PART * capital : capital;
     this.width = width;
     this.number = (dense ? DENSE_NUMBER : NUMBER) * capital;
@@ -81,10 +84,11 @@ final class EntrySetter {
     return lettering.width(lettering.clean(text), Face.BOLD, size);
   }
 
-  private static String details(Scribe.Entry entry, boolean below) {
-    return below && !entry.details().isEmpty() && !entry.right().isEmpty()
-        ? entry.right() + ", " + entry.details()
-        : (below ? entry.right() : "") + entry.details();
+  private String details(Scribe.Entry entry, boolean below) {
+    String details = dense ? entry.details() : entry.everything();
+    return below && !details.isEmpty() && !entry.right().isEmpty()
+        ? entry.right() + ", " + details
+        : (below ? entry.right() : "") + details;
   }
 
   /** Title and right edge on one baseline, the number as high as they and hanging below. */

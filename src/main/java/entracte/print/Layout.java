@@ -45,6 +45,15 @@ final class Layout {
     }
   }
 
+  /** What stands above a page, with what tells it from the other pages of its sheet. */
+  private record Head(String text, String tail) {
+    static final Head NONE = of("");
+
+    static Head of(String text) {
+      return new Head(text, "");
+    }
+  }
+
   /**
    * Pages in letters of one size.
    *
@@ -105,15 +114,15 @@ final class Layout {
       best = grown;
     }
     for (int i = 0; i < best.count(); i++) {
-      String head = i == 0 ? sheet.title() : sheet.title() + " (" + (i + 1) + ")";
-      add(paper.upright(), best.pages().get(i), best.scale(), dense ? "" : head);
+      Head head = i == 0 ? Head.of(sheet.title()) : new Head(sheet.title(), " (" + (i + 1) + ")");
+      add(paper.upright(), best.pages().get(i), best.scale(), dense ? Head.NONE : head);
     }
   }
 
   private Dealt deal(List<Function<Setter, Slab>> pieces, double scale, boolean dense) {
     Paper.Format format = paper.upright();
     List<Slab> slabs = slabs(pieces, format, scale, dense);
-    double room = room(format, dense ? "" : sheet.title() + " (99)", scale);
+    double room = room(format, dense ? Head.NONE : new Head(sheet.title(), " (99)"), scale);
     int steps = Math.min(sheet.steps(), slabs.size());
     int withSteps = Slab.pages(slabs.subList(0, steps), room).size();
     return new Dealt(Slab.pages(slabs, room), withSteps, scale);
@@ -134,14 +143,15 @@ final class Layout {
       List<Slab> picture = maps.whole(places, larger);
       List<Slab> slabs = new ArrayList<>(slabs(sheet.pieces(), paper.upright(), larger, false));
       slabs.addAll(picture);
-      if (picture.isEmpty() || height(slabs) > room(paper.upright(), sheet.title(), larger)) {
+      if (picture.isEmpty()
+          || height(slabs) > room(paper.upright(), Head.of(sheet.title()), larger)) {
         break;
       }
       best = slabs;
       scale = larger;
     }
     if (!best.isEmpty()) {
-      add(paper.upright(), best, scale, sheet.title());
+      add(paper.upright(), best, scale, Head.of(sheet.title()));
     }
     return !best.isEmpty();
   }
@@ -191,13 +201,13 @@ final class Layout {
     boolean lies = !lying.isEmpty() && lying.size() <= upright.size();
     List<List<Slab>> drawings = lies ? lying : upright;
     for (int i = 0; i < drawings.size(); i++) {
-      String head = pictureTitle(i == 0 ? "" : " " + (i + 1));
+      Head head = pictureTitle(i == 0 ? "" : " " + (i + 1));
       add(lies ? paper.lying() : paper.upright(), drawings.get(i), 1, head);
     }
   }
 
-  private String pictureTitle(String number) {
-    return sheet.title() + " (places" + number + ")";
+  private Head pictureTitle(String number) {
+    return new Head(sheet.title(), " (places" + number + ")");
   }
 
   private List<List<Slab>> drawn(CaseMap map, List<Place> places, Paper.Format format) {
@@ -218,18 +228,19 @@ final class Layout {
   }
 
   /** What a page has between its title and its foot. */
-  private double room(Paper.Format format, String head, double scale) {
+  private double room(Paper.Format format, Head head, double scale) {
     double foot = FOOT * lettering.lineHeight(capital);
     return format.innerHeight() - title(format, head, scale).height() - foot;
   }
 
-  private Slab title(Paper.Format format, String head, double scale) {
-    return head.isEmpty()
+  private Slab title(Paper.Format format, Head head, double scale) {
+    return head.equals(Head.NONE)
         ? Slab.empty(0)
-        : new Setter(lettering, scale * capital, format.innerWidth()).title(head);
+        : new Setter(lettering, scale * capital, format.innerWidth())
+            .title(head.text(), head.tail());
   }
 
-  private void add(Paper.Format format, List<Slab> slabs, double scale, String head) {
+  private void add(Paper.Format format, List<Slab> slabs, double scale, Head head) {
     List<Slab> all = new ArrayList<>(List.of(title(format, head, scale)));
     all.addAll(slabs);
     List<Mark> marks =

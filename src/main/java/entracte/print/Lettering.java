@@ -111,17 +111,19 @@ final class Lettering {
 
   /** Lines of a name, at the most so many; a longer name ends in two dots. */
   List<String> name(String text, Face face, double capital, double width, int most) {
-    List<String> lines = wrap(text, face, capital, width, 0);
-    if (lines.size() <= most) {
-      return lines;
+    return name(text, "", face, capital, width, most);
+  }
+
+  /** The same with a tail behind the name that is never cut off, if the lines can hold it. */
+  List<String> name(String text, String tail, Face face, double capital, double width, int most) {
+    List<String> lines = wrap(text + tail, face, capital, width, 0);
+    List<String> own = wrap(text, face, capital, width, 0);
+    String kept = String.join(" ", own.subList(0, Math.min(most, own.size())));
+    while (lines.size() > most && !kept.isEmpty()) {
+      kept = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1)).strip();
+      lines = wrap(kept + CUT + tail, face, capital, width, 0);
     }
-    List<String> cut = new ArrayList<>(lines.subList(0, most));
-    String last = cut.get(most - 1);
-    while (!last.isEmpty() && width(last + CUT, face, capital) > width) {
-      last = last.substring(0, last.offsetByCodePoints(last.length(), -1));
-    }
-    cut.set(most - 1, last.strip() + CUT);
-    return cut;
+    return lines.size() > most ? lines.subList(0, most) : lines;
   }
 
   /** The width of the widest word. */

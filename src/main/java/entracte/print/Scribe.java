@@ -44,6 +44,12 @@ interface Scribe {
    * One song in a list of songs.
    *
    * @param right what stands at the right edge
+   * @param extra what is left out where a list is set densely: other papers have it, too
    */
-  record Entry(String number, String title, String right, String details) {}
+  record Entry(String number, String title, String right, String details, String extra) {
+    String everything() {
+      String between = details.isEmpty() || extra.isEmpty() ? "" : "; ";
+      return details + between + extra;
+    }
+  }
 }

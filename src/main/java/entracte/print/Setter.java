@@ -46,8 +46,15 @@ final class Setter {
 
   /** What stands at the top of a page, with a line below. */
   Slab title(String text) {
+    return title(text, "");
+  }
+
+  /**
+   * @param tail what tells this page from the sheet's others; it stands even if the text is cut
+   */
+  Slab title(String text, String tail) {
     double size = TITLE * capital;
-    List<String> lines = lettering.name(text, Face.BOLD, size, width, TITLE_LINES);
+    List<String> lines = lettering.name(text, tail, Face.BOLD, size, width, TITLE_LINES);
     List<Mark> marks = new ArrayList<>(lettering.block(lines, Face.BOLD, 0, 0, size, 0));
     double y = lines.size() * lettering.lineHeight(size) + gap() / 2;
     marks.add(rule(y));
@@ -125,7 +132,9 @@ final class Setter {
     String clean = lettering.clean(label);
     double indent = lettering.width(clean, Face.BOLD, capital);
     if (left + indent > width) {
-      return lines(clean + text, Face.PLAIN, left, 0);
+      List<Slab> above = new ArrayList<>(lines(clean.strip(), Face.BOLD, left, 0));
+      above.addAll(lines(text, Face.PLAIN, left, 0));
+      return above;
     }
     List<Slab> lines = new ArrayList<>(lines(text, Face.PLAIN, left, indent));
     List<Mark> first = new ArrayList<>(lines.get(0).marks());

@@ -61,7 +61,8 @@ final class TextScribe implements Scribe {
   public void entry(Entry entry) {
     String first = String.format("%3s  ", entry.number());
     String right = entry.right().isEmpty() ? "" : " (" + entry.right() + ")";
-    String details = entry.details().isEmpty() ? "" : ". " + entry.details();
+    String all = entry.everything();
+    String details = all.isEmpty() ? "" : ". " + all;
     fill(first, entry.title() + right + details, " ".repeat(first.length()));
   }
 

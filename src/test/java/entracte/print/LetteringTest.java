@@ -56,4 +56,18 @@ class LetteringTest {
     assertTrue(25 + lettering.width(lines.get(0), Face.PLAIN, 4) <= 40 + 1e-3, lines.get(0));
     assertEquals("one two three four", String.join(" ", lines).strip());
   }
+
+  @Test
+  void aNameThatIsCutKeepsTheTailThatTellsItFromOthers() {
+    double width = lettering.width("Count in: The Long", Face.BOLD, 4);
+    List<String> lines =
+        lettering.name("Count in: The Long Evening by the Lake", " (2)", Face.BOLD, 4, width, 2);
+    assertEquals(2, lines.size());
+    assertTrue(lines.get(1).endsWith(".. (2)"), lines.toString());
+  }
+
+  @Test
+  void aNameThatHasRoomIsWhole() {
+    assertEquals(List.of("Count in (2)"), lettering.name("Count in", " (2)", Face.BOLD, 4, 200, 2));
+  }
 }

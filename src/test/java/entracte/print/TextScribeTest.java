@@ -19,12 +19,15 @@ class TextScribeTest {
         """
         Kitchen Dances
         ========================================================================
-          1  Plain Morning (set-up). D minor, tempo 92, starts: viola, four bars
-          2  Two Kettles (0:27). D minor, tempo 92, starts: viola, four bars
-          3  Late Bus (1:00). D minor, tempo 92, starts: viola, four bars
-        The time is for the way to the song.
+          1  Plain Morning (set-up). D minor, tempo 92, starts: viola, four
+             bars; 13 moves, 1:03
+          2  Two Kettles (0:27). D minor, tempo 92, starts: viola, four bars; 6
+             moves, gap 0:30
+          3  Late Bus (1:00). D minor, tempo 92, starts: viola, four bars; 10
+             moves, gap 0:40 is 0:20 short
+        The time is for the way to the song. Between songs: 16 moves, 1:27.
         """,
-        from("Kitchen Dances", 6));
+        from("Kitchen Dances", 9));
   }
 
   @Test
