@@ -56,7 +56,10 @@ final class PaperOptions {
   @Option(names = "--dim", description = "For dim light: letters half as tall again.")
   private boolean dim;
 
-  @Option(names = "--song", paramLabel = "N", description = "Draw the way to song N only (.svg).")
+  @Option(
+      names = "--song",
+      paramLabel = "N",
+      description = "Draw the way to song N only (.svg, .png).")
   private Integer song;
 
   /**

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,7 +22,7 @@ import picocli.CommandLine.Option;
       "Writes the papers of a set: the running order, the set-up, a card for each changeover with"
           + " a picture of where the hands go, a patch card for each song, lists for packing and"
           + " counting in, and a page for the engineer. The end of the file's name says how: .pdf"
-          + " to print, .txt as plain text, .svg for the pictures alone.",
+          + " to print, .txt as plain text, .svg or .png for the pictures alone.",
       "A sheet that was written before and not touched since is written anew. Any other file that"
           + " stands there is left alone."
     },
@@ -33,7 +34,7 @@ import picocli.CommandLine.Option;
       "    --pages order --distance 1.2m --dim"
     })
 final class SheetCommand implements Callable<Integer> {
-  private static final List<String> ENDS = List.of(".pdf", ".txt", ".svg");
+  private static final List<String> ENDS = List.of(".pdf", ".txt", ".svg", ".png");
 
   private final Streams streams;
   private final Planning planning;
@@ -46,7 +47,7 @@ final class SheetCommand implements Callable<Integer> {
       names = {"-o", "--output"},
       paramLabel = "FILE",
       required = true,
-      description = "The file to write: a name that ends in .pdf, .txt or .svg.")
+      description = "The file to write: a name that ends in .pdf, .txt, .svg or .png.")
   private Path file;
 
   SheetCommand(Streams streams, Planning planning) {
@@ -78,6 +79,7 @@ final class SheetCommand implements Callable<Integer> {
     return switch (end) {
       case ".pdf" -> pdf(papers, options);
       case ".svg" -> svg(papers, options);
+      case ".png" -> png(papers, options);
       default -> {
         SheetFile.write(file, Sheets.text(papers, options.parts()));
         yield "Wrote " + file + ".";
@@ -104,15 +106,32 @@ final class SheetCommand implements Callable<Integer> {
   }
 
   private String svg(Paperwork papers, Sheets.Options options) {
-    int songs = papers.songs().size();
-    if (paper.song().isPresent()
-        && (paper.song().getAsInt() < 1 || paper.song().getAsInt() > songs)) {
-      throw Stop.wrongUsage(
-          "there is no song " + paper.song().getAsInt(), "The set has songs 1 to " + songs + ".");
-    }
-    String lines = String.join("\n", Sheets.svg(papers, options, paper.song())) + "\n";
+    String lines = String.join("\n", Sheets.svg(papers, options, song(papers))) + "\n";
     SheetFile.write(file, lines.getBytes(StandardCharsets.UTF_8), SheetFile.Seal.SVG);
     return "Wrote " + file + ".";
+  }
+
+  private String png(Paperwork papers, Sheets.Options options) {
+    byte[] picture =
+        Sheets.png(papers, options, song(papers))
+            .orElseThrow(
+                () ->
+                    Stop.wrongUsage(
+                        "the pictures of all songs are too tall for one .png",
+                        "Choose one with --song, or write a .svg."));
+    SheetFile.writePng(file, picture);
+    return "Wrote " + file + ".";
+  }
+
+  /** The only song whose picture is wanted. */
+  private OptionalInt song(Paperwork papers) {
+    int songs = papers.songs().size();
+    OptionalInt song = paper.song();
+    if (song.isPresent() && (song.getAsInt() < 1 || song.getAsInt() > songs)) {
+      throw Stop.wrongUsage(
+          "there is no song " + song.getAsInt(), "The set has songs 1 to " + songs + ".");
+    }
+    return song;
   }
 
   private static String end(Path file) {
@@ -123,7 +142,7 @@ final class SheetCommand implements Callable<Integer> {
         .orElseThrow(
             () ->
                 Stop.wrongUsage(
-                    "a sheet is a .pdf, .txt or .svg file, not " + file,
+                    "a sheet is a .pdf, .txt, .svg or .png file, not " + file,
                     "Give the file a name that ends in one of them."));
   }
 }

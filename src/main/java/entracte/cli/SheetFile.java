@@ -16,15 +16,17 @@ import java.util.zip.CRC32;
 /**
  * Writes sheets so that nothing the user wrote is ever overwritten. The last line of a sheet holds
  * a sum over all that stands above it. Only a file whose sum is right is replaced: one of another
- * origin has none, and in one that was edited by hand it no longer fits. The new sheet is written
- * beside the old one and put in its place when it is whole.
+ * origin has none, and in one that was edited by hand it no longer fits. A PNG has a remark
+ * instead. The new sheet is written beside the old one and put in its place when it is whole.
  */
 final class SheetFile {
   /** Far more than any sheet; what is longer is somebody else's. */
   private static final long LARGEST_BYTES = 64L << 20;
 
+  static final String SAYS = "Written by entracte; sum ";
+
   private static final Pattern LAST_LINE =
-      Pattern.compile("(?:% |<!-- )?Written by entracte; sum ([0-9a-f]{8})(?: -->)?\n");
+      Pattern.compile("(?:% |<!-- )?" + SAYS + "([0-9a-f]{8})(?: -->)?\n");
 
   /** How the last line is hidden from who reads the file. */
   enum Seal {
@@ -41,7 +43,7 @@ final class SheetFile {
     }
 
     private String on(String sum) {
-      return before + "Written by entracte; sum " + sum + after + "\n";
+      return before + SAYS + sum + after + "\n";
     }
   }
 
@@ -63,6 +65,15 @@ final class SheetFile {
 
   /** Writes what ends with the end of a line, and the line with the sum. */
   static void write(Path file, byte[] content, Seal seal) {
+    put(file, signed(content, seal));
+  }
+
+  /** Writes a picture that says within itself what its sum is. */
+  static void writePng(Path file, byte[] png) {
+    put(file, PngSeal.signed(png));
+  }
+
+  private static void put(Path file, byte[] content) {
     demandFree(file);
     Path folder = file.toAbsolutePath().getParent();
     if (!Files.isDirectory(folder)) {
@@ -71,7 +82,7 @@ final class SheetFile {
     try {
       Path beside = folder.resolve("." + file.getFileName() + "." + pid() + ".part");
       try {
-        Files.write(beside, signed(content, seal), StandardOpenOption.CREATE_NEW);
+        Files.write(beside, content, StandardOpenOption.CREATE_NEW);
         Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(beside);
@@ -103,7 +114,7 @@ final class SheetFile {
       int last = lastLine(all);
       Matcher line =
           LAST_LINE.matcher(new String(all, last, all.length - last, StandardCharsets.ISO_8859_1));
-      return line.matches() && sum(all, last).equals(line.group(1));
+      return line.matches() && sum(all, last).equals(line.group(1)) || PngSeal.isSigned(all);
     } catch (IOException e) {
       return false;
     }
@@ -118,7 +129,7 @@ final class SheetFile {
     return Math.max(0, from);
   }
 
-  private static String sum(byte[] bytes, int length) {
+  static String sum(byte[] bytes, int length) {
     CRC32 crc = new CRC32();
     crc.update(bytes, 0, length);
     return String.format("%08x", crc.getValue());

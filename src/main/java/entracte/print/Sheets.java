@@ -9,13 +9,16 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
-/** The papers of a set as PDF, as plain text, and their pictures as SVG: the front door. */
+/** The papers of a set as PDF and as plain text, and their pictures alone: the front door. */
 public final class Sheets {
   /** What a page of typewriter text holds between decent margins. */
   public static final int TEXT_WIDTH = 72;
 
   /** Below this a page holds words in crumbs. */
   private static final double LEAST_EMS = 9;
+
+  /** What programs for pictures open without trouble. */
+  private static final long MOST_DOTS = 16_000;
 
   private Sheets() {}
 
@@ -100,17 +103,44 @@ public final class Sheets {
   }
 
   /**
-   * The pictures of the case, below each other.
+   * The pictures of the case below each other, as SVG.
    *
    * @param song the number of the only song wanted; empty for all
    */
   public static List<String> svg(Paperwork papers, Options options, OptionalInt song) {
-    demandRoom(options);
     Lettering lettering = new Lettering();
-    Paper.Format format = options.paper().lying();
+    Page page = pictures(papers, options, song, lettering);
+    return SvgPicture.lines(
+        papers.sheet().set(),
+        page.format().width(),
+        page.format().height(),
+        page.marks(),
+        lettering);
+  }
+
+  /**
+   * The same as a PNG; empty where it would be too tall for programs that show pictures.
+   *
+   * @param song the number of the only song wanted; empty for all
+   */
+  public static Optional<byte[]> png(Paperwork papers, Options options, OptionalInt song) {
+    Lettering lettering = new Lettering();
+    Page page = pictures(papers, options, song, lettering);
+    if (PngPicture.dots(page.format().height()) > MOST_DOTS) {
+      return Optional.empty();
+    }
+    String set = papers.sheet().set();
+    return Optional.of(PngPicture.bytes(PdfBook.write(set, "", List.of(page), lettering)));
+  }
+
+  /** All pictures on one page that is as high as they are. */
+  private static Page pictures(
+      Paperwork papers, Options options, OptionalInt song, Lettering lettering) {
+    demandRoom(options);
+    Paper.Format lying = options.paper().lying();
     double capital = options.legibility().capitalMm();
-    Setter setter = new Setter(lettering, capital, format.innerWidth());
-    MapPages maps = new MapPages(lettering, papers.map(), capital, format.innerWidth());
+    Setter setter = new Setter(lettering, capital, lying.innerWidth());
+    MapPages maps = new MapPages(lettering, papers.map(), capital, lying.innerWidth());
     List<Slab> slabs = new ArrayList<>();
     for (Cue cue : papers.sheet().cues()) {
       List<Place> places = Place.of(cue);
@@ -121,13 +151,9 @@ public final class Sheets {
       }
     }
     Slab whole = Slab.joined(slabs);
-    List<Mark> marks =
-        whole.marks().stream().map(m -> m.shifted(format.margin(), format.margin())).toList();
-    return SvgPicture.lines(
-        papers.sheet().set(),
-        format.width(),
-        whole.height() + 2 * format.margin(),
-        marks,
-        lettering);
+    double margin = lying.margin();
+    List<Mark> marks = whole.marks().stream().map(m -> m.shifted(margin, margin)).toList();
+    Paper.Format format = new Paper.Format(lying.width(), whole.height() + 2 * margin, margin);
+    return new Page(format, Part.CHANGEOVERS, papers.sheet().set(), true, marks);
   }
 }

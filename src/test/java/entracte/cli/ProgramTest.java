@@ -169,7 +169,7 @@ class ProgramTest {
     assertEquals(2, typist.type("sheet", "no/such/set", "-o", "sheet.doc"));
     assertEquals(
         """
-        entracte: a sheet is a .pdf, .txt or .svg file, not sheet.doc
+        entracte: a sheet is a .pdf, .txt, .svg or .png file, not sheet.doc
           Give the file a name that ends in one of them.
         """,
         typist.err());

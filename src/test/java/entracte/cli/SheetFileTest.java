@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -13,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,6 +89,24 @@ class SheetFileTest {
       Files.write(sealed, all);
       assertThrows(Stop.class, () -> SheetFile.demandFree(sealed));
     }
+  }
+
+  /** ImageIO reads what ImageIO did not write so: the remark does no harm. */
+  @Test
+  void aPictureSaysWithinItselfThatItIsOurs() throws IOException {
+    BufferedImage drawn = new BufferedImage(3, 2, BufferedImage.TYPE_BYTE_GRAY);
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    ImageIO.write(drawn, "png", png);
+    Path picture = folder.resolve("map.png");
+    SheetFile.writePng(picture, png.toByteArray());
+    SheetFile.writePng(picture, png.toByteArray());
+    assertEquals(3, ImageIO.read(picture.toFile()).getWidth());
+    byte[] all = Files.readAllBytes(picture);
+    all[20]++;
+    Files.write(picture, all);
+    assertThrows(Stop.class, () -> SheetFile.writePng(picture, png.toByteArray()));
+    Files.write(picture, png.toByteArray());
+    assertThrows(Stop.class, () -> SheetFile.demandFree(picture));
   }
 
   @Test

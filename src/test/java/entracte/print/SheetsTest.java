@@ -11,6 +11,8 @@ import entracte.cue.Paperwork;
 import entracte.plan.Changeover;
 import entracte.plan.Plan;
 import entracte.plan.SongPlan;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -18,6 +20,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -96,6 +100,37 @@ class SheetsTest {
     assertTrue(!one.contains("Late Bus"));
     String all = String.join("\n", Sheets.svg(papers, Sheets.Options.usual(), OptionalInt.empty()));
     assertTrue(all.contains(">Set-up for 1 Plain Morning</text>") && all.contains("Late Bus"));
+  }
+
+  /** The chunks of a PNG are in W3C's PNG standard; the checks are made by ImageIO. */
+  @Test
+  void thePictureComesAsDotsToo() throws IOException {
+    OptionalInt second = OptionalInt.of(2);
+    byte[] png = Sheets.png(papers, Sheets.Options.usual(), second).orElseThrow();
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
+    // A4 on its side is 297 mm wide; an inch is 25.4 mm.
+    assertEquals(297 / 25.4 * 150, image.getWidth(), 1);
+    assertEquals(0xFFFFFFFF, image.getRGB(0, 0));
+    assertTrue(darkDots(image) > 0.01 * image.getWidth() * image.getHeight());
+    assertArrayEquals(png, Sheets.png(papers, Sheets.Options.usual(), second).orElseThrow());
+  }
+
+  private static long darkDots(BufferedImage image) {
+    return IntStream.range(0, image.getWidth())
+        .mapToLong(
+            x -> IntStream.range(0, image.getHeight()).filter(y -> dark(image, x, y)).count())
+        .sum();
+  }
+
+  private static boolean dark(BufferedImage image, int x, int y) {
+    return (image.getRGB(x, y) & 0xFF) < 128;
+  }
+
+  @Test
+  void aPictureTooTallForProgramsIsNotDrawn() {
+    Paperwork many = Paperwork.of(aHundredSongs(), Pace.estimated());
+    assertTrue(Sheets.png(many, Sheets.Options.usual(), OptionalInt.empty()).isEmpty());
+    assertTrue(Sheets.png(many, Sheets.Options.usual(), OptionalInt.of(99)).isPresent());
   }
 
   @Test
