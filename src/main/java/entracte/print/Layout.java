@@ -91,7 +91,10 @@ final class Layout {
    * the picture on a page of its own, with the rest of the sheet below it if that saves a page.
    */
   List<Page> pictured(CaseMap map, List<Place> places) {
-    if (!onOnePage(map, places) && !restBelow(map, places)) {
+    if (!onOnePage(map, places, true)
+        && !onOnePage(map, places, false)
+        && !restBelow(map, places, true)
+        && !restBelow(map, places, false)) {
       if (!sheet.pieces().isEmpty()) {
         written(sheet.pieces());
       }
@@ -135,8 +138,8 @@ final class Layout {
   }
 
   /** Puts the picture below the whole sheet, as large as both have room. */
-  private boolean onOnePage(CaseMap map, List<Place> places) {
-    MapPages maps = maps(map, paper.upright());
+  private boolean onOnePage(CaseMap map, List<Place> places, boolean worded) {
+    MapPages maps = maps(map, worded, paper.upright());
     List<Slab> best = List.of();
     double scale = 1;
     for (double larger = 1; larger <= MOST; larger += STEP) {
@@ -157,14 +160,14 @@ final class Layout {
   }
 
   /** Puts what is not needed while hands move below the picture, on a sheet on its side. */
-  private boolean restBelow(CaseMap map, List<Place> places) {
+  private boolean restBelow(CaseMap map, List<Place> places, boolean worded) {
     int first = onTheFirstPages();
     Paper.Format lying = paper.lying();
     if (first == 0 || first == sheet.pieces().size() || !canLie()) {
       return false;
     }
     List<Function<Setter, Slab>> rest = sheet.pieces().subList(first, sheet.pieces().size());
-    MapPages maps = maps(map, lying);
+    MapPages maps = maps(map, worded, lying);
     List<Slab> best = List.of();
     double scale = 1;
     for (double larger = 1; larger <= MOST; larger += STEP) {
@@ -195,27 +198,37 @@ final class Layout {
     return count;
   }
 
+  /** The drawing on pages of its own; its words must cost no page. */
   private void apart(CaseMap map, List<Place> places) {
-    List<List<Slab>> upright = drawn(map, places, paper.upright());
-    List<List<Slab>> lying = canLie() ? drawn(map, places, paper.lying()) : List.of();
-    boolean lies = !lying.isEmpty() && lying.size() <= upright.size();
-    List<List<Slab>> drawings = lies ? lying : upright;
-    for (int i = 0; i < drawings.size(); i++) {
+    Drawing plain = drawing(map, places, false);
+    Drawing worded = drawing(map, places, true);
+    Drawing best = worded.pages().size() <= plain.pages().size() ? worded : plain;
+    for (int i = 0; i < best.pages().size(); i++) {
       Head head = pictureTitle(i == 0 ? "" : " " + (i + 1));
-      add(lies ? paper.lying() : paper.upright(), drawings.get(i), 1, head);
+      add(best.format(), best.pages().get(i), 1, head);
     }
+  }
+
+  private record Drawing(Paper.Format format, List<List<Slab>> pages) {}
+
+  private Drawing drawing(CaseMap map, List<Place> places, boolean worded) {
+    List<List<Slab>> upright = drawn(map, places, worded, paper.upright());
+    List<List<Slab>> lying = canLie() ? drawn(map, places, worded, paper.lying()) : List.of();
+    boolean lies = !lying.isEmpty() && lying.size() <= upright.size();
+    return lies ? new Drawing(paper.lying(), lying) : new Drawing(paper.upright(), upright);
   }
 
   private Head pictureTitle(String number) {
     return new Head(sheet.title(), " (places" + number + ")");
   }
 
-  private List<List<Slab>> drawn(CaseMap map, List<Place> places, Paper.Format format) {
-    return maps(map, format).pages(places, room(format, pictureTitle(" 99"), 1));
+  private List<List<Slab>> drawn(
+      CaseMap map, List<Place> places, boolean worded, Paper.Format format) {
+    return maps(map, worded, format).pages(places, room(format, pictureTitle(" 99"), 1));
   }
 
-  private MapPages maps(CaseMap map, Paper.Format format) {
-    return new MapPages(lettering, map, capital, format.innerWidth());
+  private MapPages maps(CaseMap map, boolean worded, Paper.Format format) {
+    return new MapPages(lettering, map, worded, capital, format.innerWidth());
   }
 
   /** Whether a sheet on its side is still high enough for a picture in letters of this size. */

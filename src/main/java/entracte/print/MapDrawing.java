@@ -19,7 +19,6 @@ import java.util.stream.Stream;
 final class MapDrawing {
   private static final double PAD = 0.2;
   private static final int NAME_LINES = 3;
-  private static final double STAMP_GAP = 0.5;
   private static final double ROW_GAP = 0.8;
   private static final double LINE_MM = 0.35;
 
@@ -30,21 +29,29 @@ final class MapDrawing {
   private final CaseMap map;
   private final double capital;
   private final double width;
-  private final Stamps stamps;
+  private final MapCells cells;
   private final Map<String, List<Place>> places = new HashMap<>();
   private final double scale;
   private final List<List<Panel>> parts;
 
   /**
    * @param places all that shall be drawn
+   * @param worded whether jacks and knobs are named
    * @param width of the paper, in mm
    */
-  MapDrawing(Lettering lettering, CaseMap map, List<Place> places, double capital, double width) {
+  MapDrawing(
+      Lettering lettering,
+      CaseMap map,
+      List<Place> places,
+      boolean worded,
+      double capital,
+      double width) {
     this.lettering = lettering;
     this.map = map;
     this.capital = capital;
     this.width = width;
-    this.stamps = new Stamps(lettering, capital, map.sweepDegrees());
+    Stamps stamps = new Stamps(lettering, capital, map.sweepDegrees());
+    this.cells = new MapCells(lettering, stamps, capital, worded);
     for (Place place : places) {
       String module = place.touch().spot().module();
       this.places.computeIfAbsent(module, name -> new ArrayList<>()).add(place);
@@ -87,7 +94,7 @@ final class MapDrawing {
   /** What a box must have for its widest word and its widest stamp. */
   private double need(Panel panel) {
     double name = lettering.widestWord(panel.module(), Face.PLAIN, capital);
-    double stamp = in(panel).stream().mapToDouble(stamps::width).max().orElse(0);
+    double stamp = in(panel).stream().mapToDouble(cells::need).max().orElse(0);
     return Math.min(width, Math.max(name, stamp) + 2 * pad());
   }
 
@@ -158,7 +165,10 @@ final class MapDrawing {
       marks.add(frame(x, wide, height - ROW_GAP * capital));
       List<String> name = name(panel, wide);
       marks.addAll(lettering.block(name, Face.PLAIN, x + pad(), pad(), capital, 0));
-      marks.addAll(stamps(panel, x, wide, name.size()));
+      double y = pad() + name.size() * lettering.lineHeight(capital);
+      for (Mark mark : cells(panel, wide).marks()) {
+        marks.add(mark.shifted(x + pad(), y));
+      }
       x += wide;
     }
     return Slab.of(height, marks);
@@ -175,37 +185,11 @@ final class MapDrawing {
 
   private double height(Panel panel, double wide) {
     double names = name(panel, wide).size() * lettering.lineHeight(capital);
-    return 2 * pad() + names + flow(panel, wide).size() * (stamps.height() + pad());
+    return 2 * pad() + names + cells(panel, wide).height();
   }
 
-  private List<Mark> stamps(Panel panel, double left, double wide, int nameLines) {
-    List<Mark> marks = new ArrayList<>();
-    double y = pad() + nameLines * lettering.lineHeight(capital);
-    for (List<Place> line : flow(panel, wide)) {
-      double x = left + pad();
-      for (Place place : line) {
-        marks.addAll(stamps.draw(place, x, y));
-        x += stamps.width(place) + STAMP_GAP * capital;
-      }
-      y += stamps.height() + pad();
-    }
-    return marks;
-  }
-
-  /** The stamps of a box, line by line. */
-  private List<List<Place>> flow(Panel panel, double wide) {
-    List<List<Place>> lines = new ArrayList<>();
-    double used = Double.POSITIVE_INFINITY;
-    for (Place place : in(panel)) {
-      double stamp = stamps.width(place);
-      if (used + stamp > wide - pad() + 1e-6) {
-        lines.add(new ArrayList<>());
-        used = pad();
-      }
-      lines.get(lines.size() - 1).add(place);
-      used += stamp + STAMP_GAP * capital;
-    }
-    return lines;
+  private Slab cells(Panel panel, double wide) {
+    return cells.set(in(panel), wide - 2 * pad());
   }
 
   private static Path frame(double x, double wide, double height) {

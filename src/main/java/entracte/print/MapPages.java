@@ -14,16 +14,19 @@ final class MapPages {
 
   private final Lettering lettering;
   private final CaseMap map;
+  private final boolean worded;
   private final double capital;
   private final double width;
 
   /**
+   * @param worded whether jacks and knobs are named
    * @param capital the least height of a capital letter, in mm
    * @param width of the paper, in mm
    */
-  MapPages(Lettering lettering, CaseMap map, double capital, double width) {
+  MapPages(Lettering lettering, CaseMap map, boolean worded, double capital, double width) {
     this.lettering = lettering;
     this.map = map;
+    this.worded = worded;
     this.capital = capital;
     this.width = width;
   }
@@ -71,7 +74,7 @@ final class MapPages {
   }
 
   private MapDrawing drawing(List<Place> places, double scale) {
-    return new MapDrawing(lettering, map, places, scale * capital, width);
+    return new MapDrawing(lettering, map, places, worded, scale * capital, width);
   }
 
   /** No row of a drawing may outgrow a page. */

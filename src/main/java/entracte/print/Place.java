@@ -12,6 +12,16 @@ import java.util.List;
  * @param label the number of its step, with a letter if the step has more places than one
  */
 record Place(String label, Touch touch) {
+  /** The jack or control without its module; empty where it is the module itself. */
+  String name() {
+    String module = touch.spot().module();
+    String name = touch.name();
+    if (name.equals(module)) {
+      return "";
+    }
+    return name.startsWith(module + " ") ? name.substring(module.length() + 1) : name;
+  }
+
   /** The places of all steps of a cue, in the order of the hands; steps count from 1. */
   static List<Place> of(Cue cue) {
     List<Place> places = new ArrayList<>();

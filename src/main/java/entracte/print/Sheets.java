@@ -140,7 +140,7 @@ public final class Sheets {
     Paper.Format lying = options.paper().lying();
     double capital = options.legibility().capitalMm();
     Setter setter = new Setter(lettering, capital, lying.innerWidth());
-    MapPages maps = new MapPages(lettering, papers.map(), capital, lying.innerWidth());
+    MapPages maps = new MapPages(lettering, papers.map(), true, capital, lying.innerWidth());
     List<Slab> slabs = new ArrayList<>();
     for (Cue cue : papers.sheet().cues()) {
       List<Place> places = Place.of(cue);

@@ -40,7 +40,7 @@ class MapDrawingTest {
             }
           }
         };
-    new MapDrawing(lettering, map, places, CAPITAL, width)
+    new MapDrawing(lettering, map, places, true, CAPITAL, width)
         .rows(Double.MAX_VALUE)
         .forEach(row -> row.marks().forEach(mark -> mark.draw(pen)));
   }
@@ -77,6 +77,24 @@ class MapDrawingTest {
   }
 
   @Test
+  void jacksAndKnobsAreNamedAtTheirStamps() {
+    draw(papers.map(), Place.of(papers.sheet().cues().get(1)), 277);
+    assertTrue(words.containsAll(List.of("pitch 1", "pitch 2", "cutoff")), words.toString());
+  }
+
+  @Test
+  void aNameThatHasNoRoomBesideItsStampStandsBelowIt() {
+    Place place = Place.of(papers.sheet().cues().get(1)).get(0);
+    Stamps stamps = new Stamps(lettering, CAPITAL, 300);
+    MapCells cells = new MapCells(lettering, stamps, CAPITAL, true);
+    double name = lettering.width(place.name(), Face.PLAIN, CAPITAL);
+    double wide = cells.set(List.of(place), stamps.width(place) + CAPITAL + name).height();
+    double narrow = cells.set(List.of(place), cells.need(place)).height();
+    assertEquals(stamps.height(), wide, CAPITAL);
+    assertTrue(narrow >= wide + lettering.lineHeight(CAPITAL), narrow + " and " + wide);
+  }
+
+  @Test
   void placesAreNumberedInTheOrderOfTheHands() {
     assertEquals(
         List.of("2a", "2b", "3a", "3b", "4", "5", "6"),
@@ -91,7 +109,7 @@ class MapDrawingTest {
             .map(i -> new Panel("osc " + (i + 1), 6 * i, 6))
             .toList();
     CaseMap map = new CaseMap(List.of(row), 300);
-    MapDrawing drawing = new MapDrawing(lettering, map, List.of(), CAPITAL, 150);
+    MapDrawing drawing = new MapDrawing(lettering, map, List.of(), true, CAPITAL, 150);
     assertFalse(drawing.isWhole());
     draw(map, List.of(), 150);
     assertEquals(30, frames.size());
