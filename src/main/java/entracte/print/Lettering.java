@@ -4,6 +4,7 @@ import entracte.print.Mark.Words;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -23,6 +24,7 @@ final class Lettering {
   private static final String CUT = "..";
 
   private final Map<Face, FontFile> fonts = new EnumMap<>(Face.class);
+  private final Map<String, String> cleaned = new HashMap<>();
   private final TreeSet<Integer> missing = new TreeSet<>();
 
   Lettering() {
@@ -44,6 +46,10 @@ final class Lettering {
 
   /** The same text with nothing in it that cannot be printed. */
   String clean(String text) {
+    return cleaned.computeIfAbsent(text, this::cleaned);
+  }
+
+  private String cleaned(String text) {
     StringBuilder clean = new StringBuilder();
     Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(c -> put(clean, c));
     return clean.toString();

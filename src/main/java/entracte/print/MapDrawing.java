@@ -31,6 +31,7 @@ final class MapDrawing {
   private final double width;
   private final MapCells cells;
   private final Map<String, List<Place>> places = new HashMap<>();
+  private final Map<Panel, Double> needs = new HashMap<>();
   private final double scale;
   private final List<List<Panel>> parts;
 
@@ -93,6 +94,10 @@ final class MapDrawing {
 
   /** What a box must have for its widest word and its widest stamp. */
   private double need(Panel panel) {
+    return needs.computeIfAbsent(panel, this::measured);
+  }
+
+  private double measured(Panel panel) {
     double name = lettering.widestWord(panel.module(), Face.PLAIN, capital);
     double stamp = in(panel).stream().mapToDouble(cells::need).max().orElse(0);
     return Math.min(width, Math.max(name, stamp) + 2 * pad());

@@ -47,9 +47,9 @@ class PagesTest {
   }
 
   @ParameterizedTest
-  @MethodSource("papersAndDistances")
-  void thePapersThatNobodyWantsAreSoToo(Paper paper, Legibility legibility) {
-    look(HardPaperwork.papers(), paper, legibility);
+  @EnumSource(Paper.class)
+  void thePapersThatNobodyWantsAreSoToo(Paper paper) {
+    look(HardPaperwork.papers(), paper, Legibility.usual());
   }
 
   /** The greatest distance that is not refused, to a centimetre. */
