@@ -85,14 +85,25 @@ final class MapPages {
     List<List<Place>> chunks = new ArrayList<>();
     int from = 0;
     while (from < places.size()) {
-      int to = from + 1;
-      while (to < places.size()
-          && drawing(places.subList(from, to + 1), scale).tallest() <= height) {
-        to++;
-      }
+      int to = end(places, from, height, scale);
       chunks.add(places.subList(from, to));
       from = to;
     }
     return chunks;
+  }
+
+  /** Halves what is open: a drawing costs too much to try one for every place. */
+  private int end(List<Place> places, int from, double height, double scale) {
+    int fits = from + 1;
+    int open = places.size();
+    while (fits < open) {
+      int middle = (fits + open + 1) / 2;
+      if (drawing(places.subList(from, middle), scale).tallest() <= height) {
+        fits = middle;
+      } else {
+        open = middle - 1;
+      }
+    }
+    return fits;
   }
 }
