@@ -123,7 +123,7 @@ final class Lettering {
   /** The same with a tail behind the name that is never cut off, if the lines can hold it. */
   List<String> name(String text, String tail, Face face, double capital, double width, int most) {
     List<String> lines = wrap(text + tail, face, capital, width, 0);
-    List<String> own = wrap(text, face, capital, width, 0);
+    List<String> own = tail.isEmpty() ? lines : wrap(text, face, capital, width, 0);
     String kept = String.join(" ", own.subList(0, Math.min(most, own.size())));
     while (lines.size() > most && !kept.isEmpty()) {
       kept = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1)).strip();

@@ -32,6 +32,7 @@ final class MapDrawing {
   private final MapCells cells;
   private final Map<String, List<Place>> places = new HashMap<>();
   private final Map<Panel, Double> needs = new HashMap<>();
+  private final Map<Panel, List<String>> names = new HashMap<>();
   private final double scale;
   private final List<List<Panel>> parts;
 
@@ -180,7 +181,9 @@ final class MapDrawing {
   }
 
   private List<String> name(Panel panel, double wide) {
-    return lettering.name(panel.module(), Face.PLAIN, capital, wide - 2 * pad(), NAME_LINES);
+    return names.computeIfAbsent(
+        panel,
+        each -> lettering.name(each.module(), Face.PLAIN, capital, wide - 2 * pad(), NAME_LINES));
   }
 
   private double height(List<Panel> part) {
@@ -189,8 +192,8 @@ final class MapDrawing {
   }
 
   private double height(Panel panel, double wide) {
-    double names = name(panel, wide).size() * lettering.lineHeight(capital);
-    return 2 * pad() + names + cells(panel, wide).height();
+    double title = name(panel, wide).size() * lettering.lineHeight(capital);
+    return 2 * pad() + title + cells(panel, wide).height();
   }
 
   private Slab cells(Panel panel, double wide) {
