@@ -28,7 +28,10 @@ final class House {
     row("rehearsal", Set.of("rig", "setlist", "plan", "cue"), Set.of("org.hipparchus"));
     row("stage", Set.of("finding", "midi", "cue", "rehearsal"), Set.of());
     row("journal", Set.of("cue", "stage"), Set.of());
-    row("print", Set.of("cue", "rehearsal"), Set.of("org.apache.pdfbox", "org.apache.fontbox"));
+    row(
+        "print",
+        Set.of("cue", "rehearsal"),
+        Set.of("org.apache.pdfbox", "org.apache.fontbox", "javax.imageio"));
     row("terminal", Set.of("stage"), Set.of("com.googlecode.lanterna"));
     row("port", Set.of("finding", "midi"), Set.of("javax.sound.midi"));
     row("cli", Set.copyOf(ROWS.keySet()), Set.of("picocli"));
