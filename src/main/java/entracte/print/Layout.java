@@ -2,9 +2,7 @@ package entracte.print;
 
 import entracte.cue.CaseMap;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -25,9 +23,6 @@ final class Layout {
   /** The running order lies on the floor. */
   private static final double MOST_FOR_ORDER = 2.5;
 
-  /** Lists of songs: a page that is not there need not be turned. */
-  private static final Set<Part> LISTS = EnumSet.of(Part.ORDER, Part.ENGINEER);
-
   private final Lettering lettering;
   private final Paper paper;
   private final double capital;
@@ -45,6 +40,14 @@ final class Layout {
     }
   }
 
+  /** How a list of songs saves pages: a page that is not there need not be turned. */
+  private enum Look {
+    ROOMY,
+    DENSE,
+    /** Dense, and without a title. */
+    BARE
+  }
+
   /** What stands above a page, with what tells it from the other pages of its sheet. */
   private record Head(String text, String tail) {
     static final Head NONE = of("");
@@ -60,7 +63,7 @@ final class Layout {
    * @param withSteps how many of them there are up to the last step: hands turn no page that larger
    *     letters alone would cost them
    */
-  private record Dealt(List<List<Slab>> pages, int withSteps, double scale) {
+  private record Dealt(List<List<Slab>> pages, int withSteps, double scale, Look look) {
     int count() {
       return pages.size();
     }
@@ -104,13 +107,14 @@ final class Layout {
   }
 
   private void written(List<Function<Setter, Slab>> pieces) {
-    boolean list = LISTS.contains(sheet.part());
-    Dealt best = deal(pieces, 1, false);
-    boolean dense = list && deal(pieces, 1, true).count() < best.count();
-    best = dense ? deal(pieces, 1, true) : best;
+    Dealt best = deal(pieces, 1, Look.ROOMY);
+    for (Look look : looks()) {
+      Dealt other = deal(pieces, 1, look);
+      best = other.count() < best.count() ? other : best;
+    }
     double most = sheet.part() == Part.ORDER ? MOST_FOR_ORDER : MOST;
     for (double larger = 1 + STEP; larger <= most; larger += STEP) {
-      Dealt grown = deal(pieces, larger, dense);
+      Dealt grown = deal(pieces, larger, best.look());
       if (grown.isWorseThan(best)) {
         break;
       }
@@ -118,17 +122,28 @@ final class Layout {
     }
     for (int i = 0; i < best.count(); i++) {
       Head head = i == 0 ? Head.of(sheet.title()) : new Head(sheet.title(), " (" + (i + 1) + ")");
-      add(paper.upright(), best.pages().get(i), best.scale(), dense ? Head.NONE : head);
+      Head above = best.look() == Look.BARE ? Head.NONE : head;
+      add(paper.upright(), best.pages().get(i), best.scale(), above);
     }
   }
 
-  private Dealt deal(List<Function<Setter, Slab>> pieces, double scale, boolean dense) {
+  /** The foot of the running order names the set anyway; the engineer needs the title. */
+  private List<Look> looks() {
+    return switch (sheet.part()) {
+      case ORDER -> List.of(Look.DENSE, Look.BARE);
+      case ENGINEER -> List.of(Look.DENSE);
+      case SET_UP, CHANGEOVERS, PATCHES, PACKING, COUNT_IN -> List.of();
+    };
+  }
+
+  private Dealt deal(List<Function<Setter, Slab>> pieces, double scale, Look look) {
     Paper.Format format = paper.upright();
-    List<Slab> slabs = slabs(pieces, format, scale, dense);
-    double room = room(format, dense ? Head.NONE : new Head(sheet.title(), " (99)"), scale);
+    List<Slab> slabs = slabs(pieces, format, scale, look != Look.ROOMY);
+    double room =
+        room(format, look == Look.BARE ? Head.NONE : new Head(sheet.title(), " (99)"), scale);
     int steps = Math.min(sheet.steps(), slabs.size());
     int withSteps = Slab.pages(slabs.subList(0, steps), room).size();
-    return new Dealt(Slab.pages(slabs, room), withSteps, scale);
+    return new Dealt(Slab.pages(slabs, room), withSteps, scale, look);
   }
 
   private List<Slab> slabs(
@@ -190,9 +205,9 @@ final class Layout {
   /** How many pieces have room on the pages that the steps need, with the steps. */
   private int onTheFirstPages() {
     int count = sheet.steps();
-    int pages = deal(sheet.pieces().subList(0, count), 1, false).count();
+    int pages = deal(sheet.pieces().subList(0, count), 1, Look.ROOMY).count();
     while (count < sheet.pieces().size()
-        && deal(sheet.pieces().subList(0, count + 1), 1, false).count() == pages) {
+        && deal(sheet.pieces().subList(0, count + 1), 1, Look.ROOMY).count() == pages) {
       count++;
     }
     return count;
