@@ -26,6 +26,7 @@ import java.util.Set;
  * same set.
  */
 public final class FullSets {
+  private static final String TONE = "oscillator";
   private static final double PLAYS = 0.85;
   private static final double IS_FED = 0.6;
   private static final double COMES_BACK = 0.25;
@@ -101,11 +102,12 @@ public final class FullSets {
       String kind = module.kind().name();
       if (kind.equals(RigMaker.KEYS)) {
         feeding.add(new Player(kind, module, ""));
-      } else if (module.kind().taps() == 0 && (kind.equals(RigMaker.OUTPUT) || own.chance(PLAYS))) {
+      } else if (module.kind().taps() == 0 && (isNeeded(kind, players) || own.chance(PLAYS))) {
         players.add(player(module, players.size(), roles));
       }
     }
     feeding.addAll(players.stream().filter(p -> !p.outs().isEmpty()).toList());
+    sound(players, wiring);
     players.forEach(player -> feed(player, feeding, wiring, own));
     Set<String> wired = wiring.names();
     roles.removeIf(role -> !wired.contains(role.name()));
@@ -115,6 +117,25 @@ public final class FullSets {
             .toList();
     return new Made(
         new Patch(name, roles, wiring.connections(), settings.of(heard, own)), wiring.cords());
+  }
+
+  /** Every song has its output, and an oscillator to be heard there. */
+  private static boolean isNeeded(String kind, List<Player> players) {
+    return kind.equals(RigMaker.OUTPUT)
+        || (kind.equals(TONE) && players.stream().noneMatch(player -> isOf(TONE, player)));
+  }
+
+  private static boolean isOf(String kind, Player player) {
+    return player.module().kind().name().equals(kind);
+  }
+
+  private static void sound(List<Player> players, Wiring wiring) {
+    Player tone = players.stream().filter(player -> isOf(TONE, player)).findFirst().orElseThrow();
+    Player output =
+        players.stream().filter(player -> isOf(RigMaker.OUTPUT, player)).findFirst().orElseThrow();
+    Hole in = output.freeIns().get(0);
+    wiring.connect(tone.out(), in);
+    output.free().remove(in);
   }
 
   private static Player player(Module module, int number, List<Role> roles) {
