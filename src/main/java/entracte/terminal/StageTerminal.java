@@ -15,12 +15,25 @@ import java.nio.charset.StandardCharsets;
 final class StageTerminal extends UnixTerminal {
   private static final int BUFFER = 1 << 16;
 
+  private final Gate gate;
+
   StageTerminal() throws IOException {
-    super(
-        System.in,
-        new BufferedOutputStream(new WithoutNul(new FileOutputStream(FileDescriptor.out)), BUFFER),
-        StandardCharsets.UTF_8,
-        CtrlCBehaviour.TRAP);
+    this(
+        new Gate(
+            new BufferedOutputStream(
+                new WithoutNul(new FileOutputStream(FileDescriptor.out)), BUFFER)));
+  }
+
+  private StageTerminal(Gate gate) throws IOException {
+    super(System.in, gate, StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
+    this.gate = gate;
+  }
+
+  /** A signal may come while another thread paints: what that one writes from now on is lost. */
+  @Override
+  public void exitPrivateMode() throws IOException {
+    gate.leaveTo(Thread.currentThread());
+    super.exitPrivateMode();
   }
 
   /** Lanterna would ask the terminal by an escape sequence, which a buffer holds back. */
@@ -37,6 +50,31 @@ final class StageTerminal extends UnixTerminal {
       super.keyStrokeSignalsEnabled(true);
     } else {
       runSTTYCommand("-ixon", "intr", "undef", "susp", "undef", "quit", "undef");
+    }
+  }
+
+  /** Lets everybody through until somebody leaves the terminal, and then only that one. */
+  private static final class Gate extends FilterOutputStream {
+    private volatile Thread leaver;
+
+    Gate(OutputStream out) {
+      super(out);
+    }
+
+    void leaveTo(Thread thread) {
+      leaver = thread;
+    }
+
+    @Override
+    public void write(int letter) throws IOException {
+      write(new byte[] {(byte) letter}, 0, 1);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int count) throws IOException {
+      if (leaver == null || leaver == Thread.currentThread()) {
+        out.write(bytes, from, count);
+      }
     }
   }
 
