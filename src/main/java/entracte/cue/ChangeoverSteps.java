@@ -65,14 +65,20 @@ final class ChangeoverSteps {
         : Double.compare(to.getAsDouble(), from.getAsDouble());
   }
 
-  /** With the level down before and up after, wherever something could be heard to pop. */
-  static List<Step> framed(List<Step> moves, List<Step> tuning, int song) {
+  /**
+   * With the level down before and up after, wherever something could be heard to pop.
+   *
+   * @param loud the gain steps that stay up meanwhile
+   */
+  static List<Step> framed(List<Step> moves, List<Step> tuning, List<String> loud, int song) {
     boolean pops = moves.stream().anyMatch(step -> step.verb() != Verb.TURN);
     List<Step> inside = Stream.concat(moves.stream(), tuning.stream()).toList();
     if (!pops && tuning.isEmpty()) {
       return inside;
     }
-    Step lower = fixed(Verb.LOWER, "LOWER the main level before any plug or switch moves", song);
+    String up = loud.isEmpty() ? "" : " (" + String.join("; ", loud) + ")";
+    Step lower =
+        fixed(Verb.LOWER, "LOWER the main level before any plug or switch moves" + up, song);
     Step raise = fixed(Verb.RAISE, "RAISE the main level slowly", song);
     return Stream.of(List.of(lower), inside, List.of(raise)).flatMap(List::stream).toList();
   }

@@ -61,10 +61,12 @@ public record CueSheet(
     for (Changeover changeover : plan.changeovers()) {
       SongPlan song = course.song(changeover.to());
       Tuning.Ahead ahead = tuning.before(song, changeover.to());
+      Optional<SongPlan> before = before(course, changeover);
       List<Step> steps =
           ChangeoverSteps.framed(
               new ChangeoverSteps(changeover, cords, settings, unheard).moves(),
               ahead.steps(),
+              before.map(last -> Levels.stayingUp(last, song)).orElse(List.of()),
               changeover.to());
       List<String> lookAt = LastLook.before(song, course.settings(changeover.to()), changeover);
       cues.add(
@@ -74,7 +76,7 @@ public record CueSheet(
               steps,
               pace,
               lookAt,
-              EarNotes.of(ahead, song, before(course, changeover))));
+              EarNotes.of(ahead, song, plan.setList().pitch(), before)));
     }
     return new CueSheet(
         plan.setList().name(),

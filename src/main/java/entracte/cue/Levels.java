@@ -8,11 +8,18 @@ import entracte.rig.Group;
 import entracte.rig.Module;
 import entracte.rig.Position;
 import entracte.rig.Scale;
+import entracte.rig.Taper;
 import entracte.setlist.Sound;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How loud a song is by its gain steps and the knobs that attenuate, as far as they are known: for
@@ -23,10 +30,22 @@ final class Levels {
   /** Twice the voltage; less than that a fader rides over (common practice). */
   static final double JUMP_DB = 6;
 
+  private static final String KEEP_DOWN = ": keep what comes into it as much lower";
+
   private final SongPlan song;
   private final List<String> steps = new ArrayList<>();
   private final List<String> driven = new ArrayList<>();
-  private final OptionalDouble loudest;
+  private final Optional<Way> loudest;
+
+  /** A knob of which nobody has said how it goes, and where it stands. */
+  private record Guess(String knob, double at) {}
+
+  /**
+   * How loud a voice comes out.
+   *
+   * @param guessed the knobs on its way of which nobody has said how they go
+   */
+  private record Way(double decibels, Set<Guess> guessed) {}
 
   Levels(SongPlan song) {
     this.song = song;
@@ -34,9 +53,9 @@ final class Levels {
     loudest =
         Voices.ways(song).stream()
             .filter(way -> way.size() > 1)
-            .mapToDouble(this::decibels)
-            .filter(Double::isFinite)
-            .max();
+            .map(this::decibels)
+            .filter(way -> Double.isFinite(way.decibels()))
+            .max(Comparator.comparingDouble(Way::decibels));
   }
 
   /** One line for each gain step: {@code mix 1 gain at x10: +20 dB, and drive is wanted}. */
@@ -49,7 +68,10 @@ final class Levels {
     if (loudest.isEmpty() || before.loudest.isEmpty()) {
       return Optional.empty();
     }
-    double jump = loudest.getAsDouble() - before.loudest.getAsDouble();
+    double jump = loudest.get().decibels() - before.loudest.get().decibels();
+    Set<String> guessed = guessedApart(loudest.get().guessed(), before.loudest.get().guessed());
+    String taking =
+        guessed.isEmpty() ? "" : " (taking " + String.join(" and ", guessed) + " as linear)";
     String why = driven.isEmpty() ? "" : "; " + String.join(", ", driven) + ", so less comes out";
     return Math.abs(jump) < JUMP_DB
         ? Optional.empty()
@@ -57,7 +79,17 @@ final class Levels {
             "about "
                 + GainStep.words(jump)
                 + " against the song before by gain steps and levels"
+                + taking
                 + (jump > 0 ? why : ""));
+  }
+
+  /** What stands alike in both songs makes no difference, however it goes. */
+  private static Set<String> guessedApart(Set<Guess> one, Set<Guess> other) {
+    Set<String> apart = new TreeSet<>();
+    Stream.concat(one.stream(), other.stream())
+        .filter(guess -> !(one.contains(guess) && other.contains(guess)))
+        .forEach(guess -> apart.add(guess.knob()));
+    return apart;
   }
 
   private void step(CastAs cast) {
@@ -80,48 +112,75 @@ final class Levels {
     }
   }
 
-  private static final String KEEP_DOWN = ": keep what comes into it as much lower";
-
   private double gain(Control control) {
     Position at = song.positions().get(control);
     return control.isKnob() || at == null ? 1 : GainStep.factor(at.toString()).orElse(1);
   }
 
-  /** The decibels from the start of a way to its end. */
-  private double decibels(List<Module> way) {
-    double sum = 0;
-    for (int i = 1; i < way.size(); i++) {
-      int channel = channelInto(way.get(i - 1), way.get(i));
-      for (Control control : way.get(i).controls()) {
-        boolean own = control.group().form() == Group.Form.OWN;
-        if (own || control.number() == channel) {
-          sum += GainStep.decibels(gain(control) * part(control));
-        }
-      }
-    }
-    return sum;
+  /** What is up before and after and so while plugs move: {@code mix 1 gain stays at x10}. */
+  static List<String> stayingUp(SongPlan before, SongPlan song) {
+    Levels levels = new Levels(song);
+    return Stream.of(before, song)
+        .flatMap(each -> each.casting().stream())
+        .map(CastAs::module)
+        .distinct()
+        .flatMap(module -> module.controls().stream())
+        .filter(control -> levels.gain(control) > 1)
+        .filter(control -> song.positions().get(control).equals(before.positions().get(control)))
+        .map(control -> Wording.name(control) + " stays at " + song.positions().get(control))
+        .toList();
   }
 
-  private int channelInto(Module from, Module to) {
+  /** From the start of a way to its end. */
+  private Way decibels(List<Module> way) {
+    double sum = 0;
+    Set<Guess> guessed = new HashSet<>();
+    for (int i = 1; i < way.size(); i++) {
+      Module module = way.get(i);
+      double own = factor(module, control -> control.group().form() == Group.Form.OWN, guessed);
+      double loudest =
+          channelsInto(way.get(i - 1), module)
+              .mapToDouble(n -> factor(module, c -> isInChannel(c, n), guessed))
+              .max()
+              .orElse(1);
+      sum += GainStep.decibels(own * loudest);
+    }
+    return new Way(sum, guessed);
+  }
+
+  private static boolean isInChannel(Control control, int number) {
+    return control.group().form() == Group.Form.CHANNELS && control.number() == number;
+  }
+
+  private double factor(Module module, Predicate<Control> which, Set<Guess> guessed) {
+    return module.controls().stream()
+        .filter(which)
+        .mapToDouble(control -> gain(control) * part(control, guessed))
+        .reduce(1, (a, b) -> a * b);
+  }
+
+  /** Both waves of one oscillator may go into the same mixer. */
+  private IntStream channelsInto(Module from, Module to) {
     return song.required().stream()
         .map(plugged -> plugged.cord())
         .filter(c -> c.source().module().equals(from) && c.sink().module().equals(to))
         .filter(c -> c.sink().group().form() == Group.Form.CHANNELS)
-        .mapToInt(c -> c.sink().number())
-        .findFirst()
-        .orElse(0);
+        .mapToInt(c -> c.sink().number());
   }
 
-  /** What an attenuating knob lets pass, taken as linear; all of it if it is another knob. */
-  private double part(Control control) {
-    Position at = song.positions().get(control);
-    boolean attenuates =
+  /** What an attenuating knob lets pass; all of it if it is another knob. */
+  private double part(Control control, Set<Guess> guessed) {
+    Optional<Taper> taper =
         control.isKnob()
-            && control.module().kind().electrics().attenuator(control.name()).isPresent();
-    if (!attenuates || !(at instanceof Position.At figure)) {
+            ? control.module().kind().electrics().attenuator(control.name())
+            : Optional.empty();
+    if (taper.isEmpty() || !(song.positions().get(control) instanceof Position.At figure)) {
       return 1;
     }
+    if (taper.get() == Taper.UNKNOWN) {
+      guessed.add(new Guess(control.module().name() + " " + control.name(), figure.value()));
+    }
     Scale scale = control.scale().orElseThrow();
-    return (figure.value() - scale.low()) / (scale.high() - scale.low());
+    return taper.get().passes((figure.value() - scale.low()) / (scale.high() - scale.low()));
   }
 }

@@ -39,7 +39,7 @@ final class SlotSum {
             + TimeText.of(songs + between)
             + " in all"
             + (cues.stream().anyMatch(cue -> cue.card().encore()) ? ", encore included." : ".");
-    return Optional.of(sum + against(slot, songs + between) + lacking(untimed));
+    return Optional.of(sum + against(slot, songs + between) + lacking(untimed) + kept(all));
   }
 
   private static long talk(Song song) {
@@ -61,6 +61,16 @@ final class SlotSum {
         + ": "
         + TimeText.of(Math.abs(room - sum))
         + (sum <= room ? " to spare." : " too long.");
+  }
+
+  /** Which songs nobody is to leave out. */
+  private static String kept(List<Song> all) {
+    List<String> kept = all.stream().filter(s -> s.running().keep()).map(Song::name).toList();
+    return kept.isEmpty()
+        ? ""
+        : " If it runs late, "
+            + String.join(", ", kept)
+            + (kept.size() == 1 ? " stays in, as the set says." : " stay in, as the set says.");
   }
 
   private static String lacking(List<String> untimed) {

@@ -78,7 +78,7 @@ public record SongSheet(
         song.parked().size(),
         TuningTargets.of(song, plan.setList().pitch()),
         Voices.of(song),
-        PatchNotes.of(song));
+        PatchNotes.of(song, plan.jumpers()));
   }
 
   private static List<String> jumpers(Plan plan, SongPlan song) {

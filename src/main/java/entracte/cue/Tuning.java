@@ -41,9 +41,10 @@ final class Tuning {
    * What the ear does before a song.
    *
    * @param steps in the order of tuning: left to right, but none before its reference
+   * @param tuned the modules of those steps
    * @param trusted the modules beside them that are still in tune as far as the patch can tell
    */
-  record Ahead(List<Step> steps, List<String> trusted) {}
+  record Ahead(List<Step> steps, Set<Module> tuned, List<String> trusted) {}
 
   /** What is to be tuned before a song, and what is not. */
   Ahead before(SongPlan song, int number) {
@@ -72,7 +73,7 @@ final class Tuning {
         steps.add(ChangeoverSteps.tune(module, wishes.words(module), reason, size, number));
       }
     }
-    return new Ahead(steps, steps.isEmpty() ? List.of() : trusted);
+    return new Ahead(steps, tuned, steps.isEmpty() ? List.of() : trusted);
   }
 
   private static List<Module> inHandOrder(SongPlan song) {

@@ -2,8 +2,8 @@ package entracte.cue;
 
 import entracte.plan.SongPlan;
 import entracte.plan.SongPlan.CastAs;
-import entracte.rig.Control;
 import entracte.rig.Module;
+import entracte.rig.PitchControl;
 import entracte.rig.Position;
 import entracte.setlist.Distance;
 import entracte.setlist.Note;
@@ -13,10 +13,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * What the oscillators of a song are tuned to while one key is held, in the order of tuning: none
@@ -30,9 +30,6 @@ final class TuningTargets {
   /** How the line begins that says which key is held. */
   private static final String HELD = "with ";
 
-  private static final Set<String> OCTAVE = Set.of("octave", "range", "footage");
-  private static final Set<String> TUNE = Set.of("tune", "tuning", "coarse", "transpose");
-  private static final double WRITTEN_PITCH_FEET = 8;
   private static final double CENTS_PER_SEMITONE = 100;
 
   private final SongPlan song;
@@ -40,7 +37,6 @@ final class TuningTargets {
   private final PitchPaths paths;
   private final TuneWishes wishes;
   private final Map<Module, Double> hertz = new LinkedHashMap<>();
-  private final List<String> lines = new ArrayList<>();
 
   private TuningTargets(SongPlan song, PitchStandard standard) {
     this.song = song;
@@ -51,6 +47,11 @@ final class TuningTargets {
 
   /** Which key is held, and a line for each oscillator that begins with its name and a colon. */
   static List<String> of(SongPlan song, PitchStandard standard) {
+    return of(song, standard, any -> true);
+  }
+
+  /** The same for some of the oscillators; no line at all if nothing is known of them. */
+  static List<String> of(SongPlan song, PitchStandard standard, Predicate<Module> wanted) {
     TuningTargets targets = new TuningTargets(song, standard);
     List<Module> modules =
         song.casting().stream()
@@ -58,11 +59,15 @@ final class TuningTargets {
             .filter(m -> !targets.paths.into(m).isEmpty() || targets.wishes.of(m).isPresent())
             .sorted(Comparator.comparing(Spot::of, HandOrder.SPOTS))
             .toList();
-    targets.wishes.referencesFirst(modules).forEach(targets::add);
-    if (!targets.lines.isEmpty()) {
-      targets.lines.add(0, targets.held());
+    List<String> lines = new ArrayList<>();
+    for (Module module : targets.wishes.referencesFirst(modules)) {
+      Optional<String> line = targets.target(module);
+      line.filter(any -> wanted.test(module)).ifPresent(lines::add);
     }
-    return List.copyOf(targets.lines);
+    if (!lines.isEmpty()) {
+      lines.add(0, targets.held());
+    }
+    return List.copyOf(lines);
   }
 
   private String held() {
@@ -71,19 +76,22 @@ final class TuningTargets {
     return HELD + name + " held (" + Pitch.rounded(note.hertz(standard.a4Hz())) + " Hz)";
   }
 
-  private void add(Module module) {
-    TunedTo wish = wishes.of(module).orElse(null);
+  private Optional<String> target(Module module) {
+    return target(module, wishes.of(module).orElse(null)).map(it -> module.name() + ": " + it);
+  }
+
+  private Optional<String> target(Module module, TunedTo wish) {
     if (wish instanceof TunedTo.At at) {
       double note = at.note().hertz(standard.a4Hz());
       hertz.put(module, note);
-      lines.add(module.name() + ": " + at.note().name() + ", " + Pitch.rounded(note) + " Hz");
-    } else if (wish instanceof TunedTo.From from) {
-      lines.add(module.name() + ": " + from(module, from));
-    } else if (isBent(module)) {
-      lines.add(module.name() + ": its pitch comes through another module; tune it by ear");
-    } else {
-      feet(module).ifPresent(feet -> bySettings(module, feet));
+      return Optional.of(at.note().name() + ", " + Pitch.rounded(note) + " Hz");
     }
+    if (wish instanceof TunedTo.From from) {
+      return Optional.of(from(module, from));
+    }
+    return isBent(module)
+        ? Optional.of("its pitch comes through another module; tune it by ear")
+        : octave(module).map(octave -> bySettings(module, octave));
   }
 
   /** Against its reference: the size, then what to listen to. */
@@ -125,18 +133,18 @@ final class TuningTargets {
         .orElse("");
   }
 
-  private void bySettings(Module module, double feet) {
+  private String bySettings(Module module, double octave) {
     double semitones =
-        position(module, TUNE).stream()
-            .findFirst()
+        positions(module, PitchControl::isTune)
             .map(Position::toString)
-            .map(Double::parseDouble)
-            .orElse(0.0);
+            .mapToDouble(Double::parseDouble)
+            .findFirst()
+            .orElse(0);
     double held = standard.tuneOn().hertz(standard.a4Hz());
-    double sounds =
-        held * WRITTEN_PITCH_FEET / feet * Distance.ratioOf(CENTS_PER_SEMITONE * semitones);
-    lines.add(module.name() + ": " + Pitch.rounded(sounds) + " Hz" + against(module, sounds));
+    double sounds = held * octave * Distance.ratioOf(CENTS_PER_SEMITONE * semitones);
+    String target = Pitch.rounded(sounds) + " Hz" + against(module, sounds);
     hertz.put(module, sounds);
+    return target;
   }
 
   private String against(Module module, double sounds) {
@@ -153,24 +161,17 @@ final class TuningTargets {
     return ", " + pitch.words() + place + first.getKey().name();
   }
 
-  private OptionalDouble feet(Module module) {
-    return position(module, OCTAVE).stream()
-        .map(Position::toString)
-        .filter(text -> text.matches("(?:64|32|16|8|4|2|1)'?"))
-        .mapToDouble(text -> Double.parseDouble(text.replace("'", "")))
+  /** How many times the frequency of the key. */
+  private Optional<Double> octave(Module module) {
+    return positions(module, PitchControl::isOctave)
+        .flatMap(at -> PitchControl.factor(at.toString()).stream().boxed())
         .findFirst();
   }
 
-  private List<Position> position(Module module, Set<String> words) {
+  private Stream<Position> positions(Module module, Predicate<String> named) {
     return module.controls().stream()
-        .filter(control -> isNamed(control, words))
-        .map(control -> song.positions().get(control))
-        .filter(java.util.Objects::nonNull)
-        .toList();
-  }
-
-  private static boolean isNamed(Control control, Set<String> words) {
-    return words.contains(control.name().toLowerCase(Locale.ROOT));
+        .filter(control -> named.test(control.name()))
+        .flatMap(control -> Optional.ofNullable(song.positions().get(control)).stream());
   }
 
   /** Whether the pitch arrives otherwise than it left the keys. */

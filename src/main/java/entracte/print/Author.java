@@ -128,6 +128,7 @@ final class Author {
     scribe.labelled("Pitch on its way", notes.pitch());
     scribe.labelled("Who moves what", notes.playing());
     scribe.labelled("Gain steps", notes.levels());
+    scribe.labelled("Filters fall", notes.slopes());
     scribe.labelled("Listen for", notes.listenFor());
     if (song.waiting() > 0) {
       scribe.text(waiting(song.waiting()));

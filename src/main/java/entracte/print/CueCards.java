@@ -6,11 +6,9 @@ import entracte.cue.Paperwork;
 import entracte.cue.SongSheet;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
-import entracte.cue.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Dictates the way to each song: the set-up, and a card for each changeover. */
 final class CueCards {
@@ -86,24 +84,9 @@ final class CueCards {
     if (cue.steps().isEmpty()) {
       scribe.text("Nothing moves.");
     }
-    scribe.lines(TUNING, targets(cue));
+    scribe.lines(TUNING, cue.ear().targets());
     scribe.labelled("Trust the tuning of", cue.ear().trusted());
     after(cue);
-  }
-
-  /** What those oscillators are tuned to that have a step of their own. */
-  private List<String> targets(Cue cue) {
-    List<String> tuned =
-        cue.steps().stream()
-            .filter(step -> step.verb() == Verb.TUNE)
-            .map(step -> step.touches().get(0).spot().module() + ": ")
-            .toList();
-    List<String> all = papers.song(cue).tuning();
-    List<String> targets =
-        all.stream().filter(target -> tuned.stream().anyMatch(target::startsWith)).toList();
-    return targets.isEmpty()
-        ? List.of()
-        : Stream.concat(all.stream().limit(1), targets.stream()).toList();
   }
 
   private static String times(Cue cue) {

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Fills lines of a set width with the words of a text. */
 public final class Fill {
   /** A figure stays with the word before it and with its unit: osc 1, to 6.5, 30 cm. */
-  private static final Pattern GAP = Pattern.compile(" +(?!\\d|cm\\b|s\\b|min\\b|Hz\\b)");
+  private static final Pattern GAP = Pattern.compile(" +(?!\\d|%|cm\\b|s\\b|min\\b|Hz\\b|dB\\b)");
 
   private static final Pattern SPACES = Pattern.compile("\\s+");
 

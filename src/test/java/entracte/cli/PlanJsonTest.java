@@ -36,6 +36,15 @@ class PlanJsonTest {
     assertEquals(Map.of("filter 1.other slope", "3-pole"), json.get("jumpers"));
   }
 
+  /** A4 is 440 Hz (ISO 16:1975), and an 8 foot register sounds as written. */
+  @Test
+  void aChangeoverSaysWhatItsOscillatorsAreTunedTo() {
+    Map<?, ?> setUp = (Map<?, ?>) list(json, "changeovers").get(0);
+    assertEquals(
+        List.of("with A4, the A above middle C, held (440 Hz)", "osc 1: 440 Hz"),
+        setUp.get("tuning"));
+  }
+
   @Test
   void aSongHasItsCastingCordsAndPositionsByPhysicalNames() {
     Map<?, ?> song = (Map<?, ?>) list(json, "songs").get(0);

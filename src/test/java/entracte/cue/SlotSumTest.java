@@ -42,6 +42,26 @@ class SlotSumTest {
   }
 
   @Test
+  void aSongThatTheSetKeepsIsNamed() {
+    assertEquals(
+        Optional.of(
+            "Songs 5 min, between them 30 s (talk or changeover, whichever is longer): 5 min 30 s"
+                + " in all. If it runs late, Two stays in, as the set says."),
+        sum(Slot.open(), song("One", 200), kept(song("Two", 100))));
+  }
+
+  private static Song kept(Song song) {
+    return new Song(
+        song.name(),
+        song.patch(),
+        song.settings(),
+        song.gapSeconds(),
+        song.gear(),
+        song.card(),
+        new Song.Running(0, true));
+  }
+
+  @Test
   void whereNothingIsCountedNothingIsSaid() {
     assertEquals(Optional.empty(), sum(Slot.open(), song("One", 0)));
   }

@@ -95,6 +95,6 @@ final class HardPaperwork {
         7,
         List.of(TALL),
         List.of(LONG),
-        new PatchNotes(List.of(LONG), List.of(TALL), List.of(LONG), List.of(LONG)));
+        new PatchNotes(List.of(LONG), List.of(TALL), List.of(LONG), List.of(LONG), List.of(LONG)));
   }
 }
