@@ -1,20 +1,22 @@
 package entracte.cli;
 
+import entracte.check.PlayableSet;
 import entracte.cue.CueSheet;
+import entracte.finding.NearestName;
 import entracte.plan.DirectWay;
 import entracte.plan.Plan;
 import entracte.rehearsal.Choice;
 import entracte.rehearsal.Csv;
 import entracte.rehearsal.Learned;
-import entracte.rehearsal.Nights;
 import entracte.rehearsal.Practice;
 import entracte.rehearsal.RunLog;
 import entracte.rehearsal.Summary;
-import entracte.rehearsal.TimedMoves;
+import entracte.setlist.SetList;
+import entracte.setlist.Song;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -103,22 +105,28 @@ final class RehearseCommand implements Callable<Integer> {
     this.hearing = hearing;
   }
 
+  /** What was typed is checked before the search for a plan, which takes its time. */
   @Override
   public Integer call() {
     RunLog log = RunLog.beside(set.path());
+    PlayableSet playable = Loader.playable(set.path(), streams);
+    Choice choice = choice(playable.setList());
+    int standing = stands == null ? DirectWay.START : number(playable.setList(), stands) - 1;
     try {
-      if (what.csv) {
-        Loader.playable(set.path(), streams);
-        Csv.lines(log).forEach(streams::line);
-        return ExitCode.DONE;
+      if (what.csv || what.summary || what.imported != null || what.nights) {
+        log.notes().forEach(note -> streams.complain("entracte: " + note));
       }
-      Plan plan = new Search(streams, planning).plan(set, search).plan();
-      if (what.imported != null) {
-        bringIn(plan, log);
+      if (what.csv) {
+        Csv.lines(log).forEach(streams::line);
+      } else if (what.imported != null) {
+        elsewhere(playable, log).of(what.imported, hearing.clock().now().instant());
       } else if (what.nights) {
-        bringInNights(plan, log);
+        elsewhere(playable, log).ofNightsBeside(set.path());
+      } else if (what.summary) {
+        Learned learned = Player.learned(playable.setList().rig(), set.path());
+        sumUp(plan(playable), learned, learned.lastDay());
       } else {
-        rehearse(plan, log);
+        rehearse(plan(playable), log, choice, standing);
       }
     } catch (IOException e) {
       throw Player.trouble(log, e);
@@ -126,15 +134,18 @@ final class RehearseCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private void rehearse(Plan plan, RunLog log) throws IOException {
-    if (what.summary) {
-      Learned learned = Player.learned(plan.setList().rig(), set.path());
-      sumUp(plan, learned, learned.lastDay());
-      return;
-    }
-    int standing = stands == null ? DirectWay.START : number(plan, stands) - 1;
+  private Plan plan(PlayableSet playable) {
+    return new Search(streams, planning).plan(playable, set, search).plan();
+  }
+
+  private TimesFromElsewhere elsewhere(PlayableSet playable, RunLog log) {
+    return new TimesFromElsewhere(
+        streams, playable, log, () -> Player.words(plan(playable), set.path()));
+  }
+
+  private void rehearse(Plan plan, RunLog log, Choice choice, int standing) throws IOException {
     Instant begun = hearing.clock().now().instant();
-    Practice.Outcome outcome = practise(plan, log, standing);
+    Practice.Outcome outcome = practise(plan, log, choice, standing);
     sumUp(plan, outcome.learned(), begun);
     if (outcome.standing() != standing) {
       streams.line("");
@@ -156,16 +167,17 @@ final class RehearseCommand implements Callable<Integer> {
     }
   }
 
-  private Practice.Outcome practise(Plan plan, RunLog log, int standing) throws IOException {
-    Practice.Settings settings = new Practice.Settings(choice(plan), !whole, standing);
+  private Practice.Outcome practise(Plan plan, RunLog log, Choice choice, int standing)
+      throws IOException {
+    Practice.Settings settings = new Practice.Settings(choice, !whole, standing);
     try (Talk talk = hearing.with(streams, plan.setList().rig().footSwitch())) {
       return Practice.rehearse(plan, log, settings, talk, hearing.clock());
     }
   }
 
-  private Choice choice(Plan plan) {
+  private Choice choice(SetList setList) {
     if (what.to != null) {
-      return new Choice.To(number(plan, what.to));
+      return new Choice.To(number(setList, what.to));
     }
     if (what.worst != null) {
       if (what.worst < 1) {
@@ -179,53 +191,15 @@ final class RehearseCommand implements Callable<Integer> {
     return what.all ? new Choice.All() : new Choice.MostHelped();
   }
 
-  private static int number(Plan plan, String song) {
-    for (int i = 0; i < plan.songs().size(); i++) {
-      String name = plan.songs().get(i).song().name();
-      if (name.equalsIgnoreCase(song) || Integer.toString(i + 1).equals(song)) {
+  private static int number(SetList setList, String song) {
+    List<String> names = setList.songs().stream().map(Song::name).toList();
+    for (int i = 0; i < names.size(); i++) {
+      if (names.get(i).equalsIgnoreCase(song) || Integer.toString(i + 1).equals(song)) {
         return i + 1;
       }
     }
     throw Stop.wrongUsage(
         "no song of the set is called " + song,
-        "Give its name or its number, 1 to " + plan.songs().size() + ".");
-  }
-
-  private void bringInNights(Plan plan, RunLog log) throws IOException {
-    StageTimes.Told told = StageTimes.beside(set.path(), ShowMaker.show(plan.setList()));
-    told.notes().forEach(streams::line);
-    int added =
-        Nights.into(log, told.played(), Player.words(plan, set.path()), plan.setList().rig());
-    int known = told.played().size() - added;
-    streams.line(
-        "Added "
-            + (added == 1 ? "1 run" : added + " runs")
-            + " from the stage"
-            + (known == 0 ? "." : "; " + known + " had been added before."));
-  }
-
-  private void bringIn(Plan plan, RunLog log) throws IOException {
-    Path file = what.imported;
-    if (!Files.isReadable(file)) {
-      throw Stop.trouble("there is no " + file + " to read", "");
-    }
-    TimedMoves.Imported done;
-    try {
-      done =
-          TimedMoves.into(
-              log,
-              TimedMoves.read(Files.readAllLines(file)),
-              Player.words(plan, set.path()),
-              plan.setList().rig(),
-              hearing.clock().now().instant());
-    } catch (IllegalArgumentException e) {
-      throw Stop.trouble(file + ": " + e.getMessage(), "");
-    }
-    streams.line(
-        "Added "
-            + (done.runs() == 1 ? "1 run" : done.runs() + " runs")
-            + (done.leftOver() == 0
-                ? "."
-                : "; lines that belong to no whole run of this plan: " + done.leftOver() + "."));
+        NearestName.advice(song, names) + " Its number will do, 1 to " + names.size() + ".");
   }
 }

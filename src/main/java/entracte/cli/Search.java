@@ -5,6 +5,7 @@ import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.finding.FindingPrinter;
 import entracte.plan.Aim;
+import entracte.plan.Clock;
 import entracte.plan.Options;
 import entracte.plan.Ordered;
 import entracte.plan.Orderer;
@@ -45,12 +46,17 @@ final class Search {
     Options options =
         search
             .options(start(search, rig), learned.tempo(rig))
-            .withClock(plan -> seconds(CueSheet.of(plan, learned)));
+            .withClock(clock(search.aim() == Aim.EVEN ? learned : Learned.unrehearsed(rig)));
     return plan(playable, options, set.quiet());
   }
 
-  private static double[] seconds(CueSheet sheet) {
-    return sheet.cues().stream().mapToDouble(Cue::wholeSeconds).toArray();
+  /**
+   * The time of each changeover. Where it only says which gaps have room to spare, it must not be
+   * the player's own: a run more in the log would make other ways of those that were practised.
+   */
+  static Clock clock(Learned learned) {
+    return plan ->
+        CueSheet.of(plan, learned).cues().stream().mapToDouble(Cue::wholeSeconds).toArray();
   }
 
   /** Plans a set that is loaded. */

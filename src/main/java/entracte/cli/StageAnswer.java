@@ -8,6 +8,7 @@ import entracte.plan.Options;
 import entracte.plan.Result;
 import entracte.plan.Start;
 import entracte.plan.Verifier;
+import entracte.rehearsal.Learned;
 import entracte.rig.Module;
 import entracte.rig.RigState;
 import entracte.stage.Effect;
@@ -111,7 +112,9 @@ final class StageAnswer {
   }
 
   private void asOnPaper() {
-    Result result = planning.plan(songs(order), Options.defaults().withCancel(obsolete));
+    Options options =
+        Options.defaults().withClock(Search.clock(Learned.unrehearsed(set.setList().rig())));
+    Result result = planning.plan(songs(order), options.withCancel(obsolete));
     if (isRight(result)) {
       tell((Result.Planned) result, pace.origin());
     } else {

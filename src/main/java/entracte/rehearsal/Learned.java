@@ -41,6 +41,11 @@ public final class Learned implements Pace {
     return new Learned(new TimeModel(rig), runs);
   }
 
+  /** Somebody who never rehearsed: all as the rig's {@code hands} say. */
+  public static Learned unrehearsed(Rig rig) {
+    return from(rig, List.of());
+  }
+
   /**
    * What a set's log tells of its player.
    *

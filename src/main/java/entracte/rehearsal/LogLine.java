@@ -136,7 +136,7 @@ final class LogLine {
   }
 
   /** To the hundredth of a second: hands are not quicker than that. */
-  private static String figure(double seconds) {
+  static String figure(double seconds) {
     return String.format(Locale.ROOT, "%.2f", seconds);
   }
 }

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Changeovers that were timed on stage, for the log. */
 public final class Nights {
@@ -50,21 +51,24 @@ public final class Nights {
    * Adds what the log does not have yet, nor had before it was withdrawn.
    *
    * @param sheet the plan as it is now; a step of it that was played tells how far it goes
-   * @return how many runs were added
    * @throws IOException if the log cannot be read or written
    */
-  public static int into(RunLog log, List<Played> played, CueSheet sheet, Rig rig)
+  public static Added into(RunLog log, List<Played> played, CueSheet sheet, Rig rig)
       throws IOException {
-    Set<Instant> known = log.moments();
+    Set<Instant> known = log.everAdded().stream().map(Run::when).collect(Collectors.toSet());
     TimeModel model = new TimeModel(rig);
     int added = 0;
+    int hasty = 0;
     for (Played each : played) {
-      if (known.add(each.ended())) {
-        log.add(run(each, steps(each, sheet), model));
+      Run run = run(each, steps(each, sheet), model);
+      if (Haste.isImpossible(run, model.hands())) {
+        hasty++;
+      } else if (known.add(each.ended())) {
+        log.add(run);
         added++;
       }
     }
-    return added;
+    return new Added(added, played.size() - added - hasty, hasty, 0);
   }
 
   private static List<Step> steps(Played played, CueSheet sheet) {

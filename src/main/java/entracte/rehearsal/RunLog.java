@@ -71,6 +71,11 @@ public final class RunLog {
     return file;
   }
 
+  /** What of it cannot be read, a sentence for each line; nothing if there is no file yet. */
+  public List<String> notes() throws IOException {
+    return read().notes();
+  }
+
   /** All that can be read; nothing if there is no file yet. */
   Contents read() throws IOException {
     return Files.exists(file)
@@ -78,17 +83,16 @@ public final class RunLog {
         : new Contents(List.of(), List.of());
   }
 
-  /** The moments of all runs, of those withdrawn as well. */
-  Set<Instant> moments() throws IOException {
-    Set<Instant> moments = new HashSet<>();
-    if (Files.exists(file)) {
-      String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-      text.lines()
-          .flatMap(line -> LogLine.read(line).stream())
-          .flatMap(entry -> entry.run().stream())
-          .forEach(run -> moments.add(run.when()));
+  /** All runs, those withdrawn as well. */
+  List<Run> everAdded() throws IOException {
+    if (!Files.exists(file)) {
+      return List.of();
     }
-    return moments;
+    return new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+        .lines()
+        .flatMap(line -> LogLine.read(line).stream())
+        .flatMap(entry -> entry.run().stream())
+        .toList();
   }
 
   private Contents contents(String text) {

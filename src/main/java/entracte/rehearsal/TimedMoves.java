@@ -8,6 +8,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Times that were taken elsewhere, on stage above all, as plain records of changeover, move and
@@ -15,8 +17,6 @@ import java.util.Optional;
  * order. What is not whole is left out, since its total means nothing.
  */
 public final class TimedMoves {
-  private static final int FIELDS = 3;
-
   private TimedMoves() {}
 
   /**
@@ -28,73 +28,52 @@ public final class TimedMoves {
    */
   public record Timed(String changeover, int move, double seconds) {}
 
-  /** What came of it: how many runs were added, and how many records were in none. */
-  public record Imported(int runs, int leftOver) {}
-
   /**
-   * Reads lines of {@code changeover, move, seconds}; empty lines and those that begin with {@code
-   * #} are passed over.
-   *
-   * @throws IllegalArgumentException with a message for the musician if a line is something else
-   */
-  public static List<Timed> read(List<String> lines) {
-    List<Timed> moves = new ArrayList<>();
-    for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i).strip();
-      if (!line.isEmpty() && !line.startsWith("#")) {
-        int number = i + 1;
-        moves.add(
-            timed(line)
-                .orElseThrow(
-                    () ->
-                        new IllegalArgumentException(
-                            "line " + number + " is not: changeover, move, seconds")));
-      }
-    }
-    return moves;
-  }
-
-  private static Optional<Timed> timed(String line) {
-    String[] fields = line.split(",");
-    if (fields.length < FIELDS) {
-      return Optional.empty();
-    }
-    int last = fields.length - 1;
-    String name = line.substring(0, line.lastIndexOf(',', line.lastIndexOf(',') - 1));
-    try {
-      int move = Integer.parseInt(fields[last - 1].strip());
-      double seconds = Double.parseDouble(fields[last].strip());
-      boolean sound = move >= 1 && seconds >= 0 && seconds < Double.POSITIVE_INFINITY;
-      return sound ? Optional.of(new Timed(name.strip(), move, seconds)) : Optional.empty();
-    } catch (NumberFormatException e) {
-      return Optional.empty();
-    }
-  }
-
-  /**
-   * Adds all whole runs to a log, as played on stage.
+   * Adds all whole runs to a log, as played on stage. They tell no moment; so a run of the same
+   * changeover with the same seconds in every step counts as one that was added before.
    *
    * @param when the time to write down for the first of them; each next one is a moment later
-   * @throws IOException if the log cannot be written
+   * @throws IOException if the log cannot be read or written
    */
-  public static Imported into(RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Instant when)
+  public static Added into(RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Instant when)
       throws IOException {
-    int runs = 0;
-    int used = 0;
+    Set<String> known = log.everAdded().stream().map(TimedMoves::times).collect(Collectors.toSet());
+    TimeModel model = new TimeModel(rig);
+    List<Run> whole = whole(moves, sheet, model, when);
+    int used = whole.stream().mapToInt(run -> run.each().size()).sum();
+    int added = 0;
+    int hasty = 0;
+    for (Run run : whole) {
+      if (Haste.isImpossible(run, model.hands())) {
+        hasty++;
+      } else if (!known.contains(times(run))) {
+        log.add(run);
+        added++;
+      }
+    }
+    return new Added(added, whole.size() - added - hasty, hasty, moves.size() - used);
+  }
+
+  /** The changeover and its times as a log keeps them. */
+  private static String times(Run run) {
+    return run.mark() + run.each().stream().map(split -> LogLine.figure(split.seconds())).toList();
+  }
+
+  private static List<Run> whole(List<Timed> moves, CueSheet sheet, TimeModel model, Instant when) {
+    List<Run> runs = new ArrayList<>();
     int at = 0;
     while (at < moves.size()) {
       Optional<Cue> cue = cue(sheet, moves.get(at).changeover());
       int steps = cue.map(c -> c.steps().size()).orElse(0);
       if (steps > 0 && isWhole(moves, at, steps)) {
-        log.add(run(cue.get(), moves.subList(at, at + steps), rig, when.plusMillis(runs)));
-        runs++;
-        used += steps;
+        Instant moment = when.plusMillis(runs.size());
+        runs.add(run(cue.get(), moves.subList(at, at + steps), model, moment));
         at += steps;
       } else {
         at++;
       }
     }
-    return new Imported(runs, moves.size() - used);
+    return runs;
   }
 
   private static Optional<Cue> cue(CueSheet sheet, String name) {
@@ -117,8 +96,8 @@ public final class TimedMoves {
     return true;
   }
 
-  private static Run run(Cue cue, List<Timed> moves, Rig rig, Instant when) {
-    List<Makeup> makeup = new TimeModel(rig).makeup(cue.steps());
+  private static Run run(Cue cue, List<Timed> moves, TimeModel model, Instant when) {
+    List<Makeup> makeup = model.makeup(cue.steps());
     List<Run.Split> each = new ArrayList<>();
     for (int i = 0; i < moves.size(); i++) {
       each.add(new Run.Split(moves.get(i).seconds(), makeup.get(i)));

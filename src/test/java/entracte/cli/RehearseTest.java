@@ -120,12 +120,12 @@ class RehearseTest {
   void theTimesOfANightOnStageAreAdded() throws IOException {
     playANight(folder.resolve("stage.journal"));
     assertEquals(0, typist.type("rehearse", set, "--nights"));
-    assertEquals("Added 1 run from the stage.\n", typist.out());
+    assertEquals("Added 1 run.\n", typist.out());
     String log = Files.readString(folder.resolve("rehearsal.log"));
     assertTrue(log.contains("\tstage\tto: Bread Clock\t"), log);
     assertTrue(log.contains("\ttook: 40.00\t"), log);
     typist.type("rehearse", set, "--nights");
-    assertEquals("Added 0 runs from the stage; 1 had been added before.\n", typist.out());
+    assertEquals("Added 0 runs; 1 was in the log already.\n", typist.out());
     typist.type("rehearse", set, "--summary");
     assertTrue(typist.out().contains("  1 run, last 40 s, best 40 s;"), typist.out());
   }
@@ -159,7 +159,7 @@ class RehearseTest {
     assertEquals(
         """
         stage-1.journal is of another list of songs and was left out.
-        Added 0 runs from the stage.
+        Added 0 runs.
         """,
         typist.out());
   }
@@ -168,10 +168,13 @@ class RehearseTest {
   void timesThatAreNoneAreRefused() throws IOException {
     Path times = folder.resolve("times.csv");
     Files.writeString(times, "Bread Clock\n");
-    assertEquals(3, typist.type("rehearse", set, "--import", times.toString()));
+    assertEquals(1, typist.type("rehearse", set, "--import", times.toString()));
     assertTrue(
-        typist.err().endsWith("times.csv: line 1 is not: changeover, move, seconds\n"),
+        typist.err().contains("times.csv:1:12: error: a line has three fields, this one 1 field"),
         typist.err());
+    assertTrue(typist.err().endsWith("entracte: nothing was added; mend the file first\n"));
+    assertEquals(3, typist.type("rehearse", set, "--import", times + "x"));
+    assertTrue(typist.err().startsWith("entracte: there is no " + times + "x\n"), typist.err());
   }
 
   @Test
@@ -180,9 +183,44 @@ class RehearseTest {
     assertEquals(
         """
         entracte: no song of the set is called Bred Clock
-          Give its name or its number, 1 to 3.
+          Did you mean "Bread Clock"? Its number will do, 1 to 3.
         """,
         typist.err());
+  }
+
+  /** The search takes its time, and with too little of it finds nothing: that must hide no name. */
+  @Test
+  void namesAreCheckedBeforeTheSearch() {
+    String none = "0.000001";
+    assertEquals(2, typist.type("rehearse", set, "--to", "9", "--seconds", none));
+    assertEquals(2, typist.type("rehearse", set, "--stands", "Nowhere", "--seconds", none));
+    assertTrue(typist.err().startsWith("entracte: no song of the set is called Nowhere\n"));
+    assertEquals(3, typist.type("rehearse", set, "--import", "nowhere.csv", "--seconds", none));
+    assertEquals(0, typist.type("rehearse", set, "--nights", "--seconds", none));
+  }
+
+  /** Whoever has practised a way must find it again: times alone make no other plan. */
+  @Test
+  void whatWasTimedChangesNoWay() {
+    typist.type("plan", set, "--json");
+    String before = moves(typist.out());
+    rehearseOnce();
+    typist.type("plan", set, "--json");
+    assertEquals(before, moves(typist.out()));
+  }
+
+  private static String moves(String json) {
+    return json.lines().filter(line -> line.contains("\"text\":")).toList().toString();
+  }
+
+  @Test
+  void linesOfTheLogThatCannotBeReadAreToldWithTheSummary() throws IOException {
+    rehearseOnce();
+    Path log = folder.resolve("rehearsal.log");
+    Files.writeString(log, Files.readString(log) + "what is this\n# end\n");
+    typist.type("rehearse", set, "--summary");
+    assertEquals(
+        "entracte: Line 4 of rehearsal.log cannot be read and is left out.\n", typist.err());
   }
 
   @Test

@@ -38,13 +38,13 @@ class NightsTest {
     return new Nights.Played(ENDED, "Two Kettles", steps, seconds);
   }
 
-  private int add(Nights.Played... played) throws IOException {
+  private Added add(Nights.Played... played) throws IOException {
     return Nights.into(RunLog.beside(folder), List.of(played), SHEET, PLAN.setList().rig());
   }
 
   @Test
   void aChangeoverPlayedOnStageIsARunOfThatChangeover() throws IOException {
-    assertEquals(1, add(played(asTold())));
+    assertEquals(new Added(1, 0, 0, 0), add(played(asTold())));
     Run run = RunLog.beside(folder).read().runs().get(0);
     assertEquals(Run.Where.STAGE, run.where());
     assertEquals(ENDED, run.when());
@@ -65,7 +65,7 @@ class NightsTest {
   @Test
   void theSameNightIsAddedOnlyOnce() throws IOException {
     add(played(asTold()));
-    assertEquals(0, add(played(asTold())));
+    assertEquals(new Added(0, 1, 0, 0), add(played(asTold())));
     assertEquals(1, RunLog.beside(folder).read().runs().size());
   }
 
@@ -74,7 +74,7 @@ class NightsTest {
     add(played(asTold()));
     RunLog log = RunLog.beside(folder);
     log.withdraw(log.read().runs().get(0));
-    assertEquals(0, add(played(asTold())));
+    assertEquals(new Added(0, 1, 0, 0), add(played(asTold())));
     assertEquals(List.of(), log.read().runs());
   }
 
@@ -86,6 +86,15 @@ class NightsTest {
     assertEquals(0, learned.runs(AS_PLANNED));
     assertEquals(1, learned.timedRuns());
     assertTrue(RunLog.beside(folder).read().runs().get(0).makeup().total() > 0);
+  }
+
+  /** Who walks through the steps at the soundcheck presses and does nothing. */
+  @Test
+  void aWalkThroughTheStepsIsLeftOut() throws IOException {
+    List<Double> seconds = Collections.nCopies(AS_PLANNED.size(), 0.1);
+    Added added = add(new Nights.Played(ENDED, "Two Kettles", asTold(), seconds));
+    assertEquals("Added 0 runs; 1 is quicker than any hands and left out.", added.text());
+    assertEquals(List.of(), RunLog.beside(folder).read().runs());
   }
 
   @Test

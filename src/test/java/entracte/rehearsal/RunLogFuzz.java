@@ -32,7 +32,7 @@ public final class RunLogFuzz {
         throw new AssertionError("a run cannot be read back: " + run);
       }
     }
-    log.moments();
+    log.everAdded();
     Learned.from(rig, log);
     Csv.lines(log);
   }

@@ -1,13 +1,11 @@
 package entracte.rehearsal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import entracte.cue.CueSheet;
 import entracte.cue.KitchenDances;
 import entracte.cue.Pace;
 import entracte.plan.Plan;
-import entracte.rehearsal.TimedMoves.Imported;
 import entracte.rehearsal.TimedMoves.Timed;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -25,7 +23,7 @@ class TimedMovesTest {
 
   @TempDir Path folder;
 
-  private Imported bringIn(List<Timed> moves) throws IOException {
+  private Added bringIn(List<Timed> moves) throws IOException {
     return TimedMoves.into(RunLog.beside(folder), moves, SHEET, PLAN.setList().rig(), WHEN);
   }
 
@@ -38,25 +36,8 @@ class TimedMovesTest {
   }
 
   @Test
-  void linesAreChangeoverMoveSeconds() {
-    assertEquals(
-        List.of(new Timed("Two Kettles", 1, 2.5), new Timed("Salt, Pepper", 12, 3)),
-        TimedMoves.read(List.of("# a comment", "Two Kettles, 1, 2.5", "", " Salt, Pepper ,12,3 ")));
-  }
-
-  @Test
-  void aLineThatIsSomethingElseIsRefused() {
-    for (String line : List.of("Two Kettles", "a, 1", "a, 0, 2", "a, 1, NaN", "a, 1, -2")) {
-      IllegalArgumentException refused =
-          assertThrows(
-              IllegalArgumentException.class, () -> TimedMoves.read(List.of("#", line)), line);
-      assertEquals("line 2 is not: changeover, move, seconds", refused.getMessage());
-    }
-  }
-
-  @Test
   void aWholeRunIsAddedAsPlayedOnStage() throws IOException {
-    assertEquals(new Imported(1, 0), bringIn(run("Two Kettles", 1, 7)));
+    assertEquals(new Added(1, 0, 0, 0), bringIn(run("Two Kettles", 1, 7)));
     Run run = RunLog.beside(folder).read().runs().get(0);
     assertEquals(Run.Where.STAGE, run.where());
     assertEquals(28, run.seconds());
@@ -66,7 +47,7 @@ class TimedMovesTest {
 
   @Test
   void theSongsNumberWillDo() throws IOException {
-    assertEquals(new Imported(1, 0), bringIn(run("2", 1, 7)));
+    assertEquals(new Added(1, 0, 0, 0), bringIn(run("2", 1, 7)));
   }
 
   @Test
@@ -75,6 +56,32 @@ class TimedMovesTest {
     moves.addAll(run("2", 1, 7));
     moves.addAll(run("2", 2, 7));
     moves.addAll(run("no such song", 1, 7));
-    assertEquals(new Imported(1, 17), bringIn(moves));
+    assertEquals(new Added(1, 0, 0, 17), bringIn(moves));
+  }
+
+  /** Two runs of the same seconds in one file are two; the same file once more is none. */
+  @Test
+  void theSameFileOnceMoreAddsNothing() throws IOException {
+    List<Timed> moves = new ArrayList<>(run("2", 1, 7));
+    moves.addAll(run("Two Kettles", 1, 7));
+    assertEquals(new Added(2, 0, 0, 0), bringIn(moves));
+    assertEquals("Added 0 runs; 2 were in the log already.", bringIn(moves).text());
+  }
+
+  @Test
+  void whatWasWithdrawnIsNotAddedAgain() throws IOException {
+    bringIn(run("2", 1, 7));
+    RunLog log = RunLog.beside(folder);
+    log.withdraw(log.read().runs().get(0));
+    assertEquals(new Added(0, 1, 0, 0), bringIn(run("2", 1, 7)));
+  }
+
+  @Test
+  void aRunQuickerThanAnyHandsIsLeftOut() throws IOException {
+    List<Timed> moves = new ArrayList<>();
+    for (int move = 1; move <= 7; move++) {
+      moves.add(new Timed("2", move, 0.1));
+    }
+    assertEquals(new Added(0, 0, 1, 0), bringIn(moves));
   }
 }
