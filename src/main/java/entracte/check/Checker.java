@@ -55,6 +55,7 @@ public final class Checker {
   private Checked check(boolean rigIsWhole) {
     RigIndex rig = new RigIndex(set.rig());
     boolean rigIsSound = checkRig(rig) && rigIsWhole;
+    new LongNames(findings).check(set);
     new SongList(findings).check(set);
     new SetTimes(findings).check(set);
     new SongOrder(findings).check(set);

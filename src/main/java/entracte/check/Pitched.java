@@ -108,7 +108,7 @@ final class Pitched {
   }
 
   /** {@code pitch}, or {@code pitch 2} where equal jacks have names of their own. */
-  private static boolean isPitch(String jack) {
+  static boolean isPitch(String jack) {
     String name = jack.toLowerCase(Locale.ROOT);
     return name.equals(PITCH) || name.startsWith(PITCH + " ");
   }

@@ -2,7 +2,6 @@ package entracte.check;
 
 import entracte.check.Part.JackUse;
 import entracte.check.Part.Net;
-import entracte.rig.Figures;
 import entracte.rig.Module;
 import entracte.rig.Rig;
 import entracte.setlist.Connection;
@@ -20,6 +19,14 @@ import java.util.TreeSet;
 final class Reach {
   /** A cord and the least length in stock that may do for it. */
   private record Hop(Connection connection, int lengthCm) {}
+
+  /** A jack that is farther from its source than the longest cord. */
+  private record Far(End end, int cm) {
+    @Override
+    public String toString() {
+      return "\"" + end + "\" (" + cm + " cm)";
+    }
+  }
 
   /** 1.2 x 25 + 10 is 40, whatever binary fractions make of it. */
   private static final double ROUNDING_CM = 1e-9;
@@ -39,17 +46,21 @@ final class Reach {
       return;
     }
     List<Hop> hops = new ArrayList<>();
+    List<Far> far = new ArrayList<>();
     for (int i = 0; i < part.nets().size(); i++) {
       Connection connection = part.song().patch().connections().get(i);
-      hops(part, part.nets().get(i), connection, hops);
+      hops(part, part.nets().get(i), connection, hops, far);
+    }
+    if (!far.isEmpty()) {
+      report(far);
     }
     checkStock(hops);
   }
 
-  private void hops(Part part, Net net, Connection connection, List<Hop> hops) {
+  private void hops(Part part, Net net, Connection connection, List<Hop> hops, List<Far> far) {
     List<Module> from = players(part, net.source());
     if (net.sinks().size() > 1) {
-      hop(connection.source(), connection, shortest(from, multiples), hops);
+      hop(connection.source(), connection, shortest(from, multiples), hops, far);
       from = multiples;
     }
     for (int i = 0; i < net.sinks().size(); i++) {
@@ -58,7 +69,7 @@ final class Reach {
           net.sinks().size() == 1 && sink.owner().role() == net.source().owner().role();
       double cm =
           itself ? rig.reachCm(from.get(0), from.get(0)) : shortest(from, players(part, sink));
-      hop(connection.sinks().get(i), connection, cm, hops);
+      hop(connection.sinks().get(i), connection, cm, hops, far);
     }
   }
 
@@ -79,17 +90,28 @@ final class Reach {
     return shortest;
   }
 
-  private void hop(End end, Connection connection, double cm, List<Hop> hops) {
+  private void hop(End end, Connection connection, double cm, List<Hop> hops, List<Far> far) {
     int length = rig.cords().lengthFor(cm).orElse(-1);
     if (length >= 0) {
       hops.add(new Hop(connection, length));
-      return;
+    } else {
+      far.add(new Far(end, (int) Math.ceil(cm - ROUNDING_CM)));
     }
+  }
+
+  /** All jacks of one patch at once: where the cords are too short, they are so for many. */
+  private void report(List<Far> far) {
+    String message =
+        far.size() == 1
+            ? "no cord reaches \"%s\": it takes %d cm, and the longest has %d"
+                .formatted(far.get(0).end(), far.get(0).cm(), longest())
+            : "no cord reaches %s; the longest has %d cm"
+                .formatted(Quoted.joined(far.stream().map(Far::toString).toList()), longest());
     findings.error(
-        end,
-        "no cord reaches \"%s\": it takes %s cm, and the longest has %d"
-            .formatted(end, Figures.plain(Math.ceil(cm - ROUNDING_CM)), longest()),
-        "Move the modules closer to each other, or bring a longer cord.");
+        far.get(0).end(),
+        message,
+        "Move the modules closer to each other, or bring "
+            + (far.size() == 1 ? "a longer cord." : "longer cords."));
   }
 
   private int longest() {

@@ -24,6 +24,7 @@ final class Rules {
   private final Loops loops;
   private final Signals signals;
   private final Driven driven;
+  private final Attuned attuned;
   private final OneJumperPosition jumpers;
   private final Set<Patch> named = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Set<Patch> walked = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -49,6 +50,7 @@ final class Rules {
     loops = new Loops(findings);
     signals = new Signals(findings);
     driven = new Driven(findings);
+    attuned = new Attuned(findings);
     jumpers = new OneJumperPosition(rig, findings);
   }
 
@@ -66,6 +68,7 @@ final class Rules {
     leeway.check(reading.drafts());
     Part part = reading.part().get();
     driven.check(part, reading.drafts());
+    attuned.check(part);
     if (walked.add(reading.song().patch())) {
       PatchGraph graph = new PatchGraph(part);
       connected.check(part, graph, reading.drafts());

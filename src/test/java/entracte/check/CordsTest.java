@@ -57,6 +57,16 @@ final class CordsTest extends MistakesTest {
   }
 
   @Test
+  void waysThatAreAllTooLongAreToldInOneLine() {
+    assertSaid(
+        List.of(
+            "error: no cord reaches \"osc 1.pitch\" (18 cm) and \"out.in\" (41 cm); the longest has"
+                + " 15 cm / Move the modules closer to each other, or bring longer cords."),
+        rig(Map.of(15, 5)),
+        patch("p").cord("keys.pitch 1", "osc 1.pitch").cord("osc 1.saw", "out.in").song());
+  }
+
+  @Test
   void longWaysNeedLongCords() {
     Rig two =
         commonKinds()
