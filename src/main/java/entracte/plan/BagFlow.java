@@ -1,7 +1,9 @@
 package entracte.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The least moves for plugging a casting with a limited bag, as a minimum-cost flow: each cord is a
@@ -14,8 +16,7 @@ import java.util.List;
 final class BagFlow {
   private static final long REWARD = 1L << 44;
 
-  /** The columns in which a cord may not be in a place, by place and column. */
-  private final boolean[][] forbidden;
+  private final Set<BagBan> bans;
 
   private final Problem problem;
   private final CordLedger cords;
@@ -28,20 +29,21 @@ final class BagFlow {
   private MinCostFlow flow;
   private long cost;
 
-  BagFlow(Problem problem, CordLedger cords, BagPlaces places, boolean[][] forbidden) {
+  BagFlow(Problem problem, CordLedger cords, BagPlaces places, Set<BagBan> bans) {
     this.problem = problem;
     this.cords = cords;
     this.places = places;
-    this.forbidden = forbidden;
+    this.bans = bans;
     in = new int[places.count()][cords.columns];
     placeArc = new int[places.count()][cords.columns];
     stayArc = new int[places.count()][cords.columns];
+    Arrays.stream(stayArc).forEach(row -> Arrays.fill(row, BagRule.NONE));
     bag = new int[cords.columns];
     solve();
   }
 
   private boolean may(int place, int column) {
-    return !forbidden[place][column] && places.mayHold(place, column);
+    return !bans.contains(BagBan.from(place, column)) && places.mayHold(place, column);
   }
 
   private void solve() {
@@ -109,7 +111,7 @@ final class BagFlow {
   private void moveOn(int place, int column) {
     int out = in[place][column] + 1;
     for (int other = 0; other < places.count(); other++) {
-      if (in[other][column + 1] > 0) {
+      if (in[other][column + 1] > 0 && !bans.contains(new BagBan(place, column, other))) {
         if (other == place) {
           stayArc[place][column] = flow.arc(out, in[place][column + 1], 1, 0);
         } else if (places.shareJack(place, other)) {
@@ -139,6 +141,7 @@ final class BagFlow {
     return holds(place, column)
         && column + 1 < cords.columns
         && in[place][column + 1] > 0
+        && stayArc[place][column] >= 0
         && flow.flow(stayArc[place][column]) > 0;
   }
 

@@ -82,6 +82,13 @@ final class BagPlaces {
     return isSource ? source : cords.sinkOf[a];
   }
 
+  /** The shortest length in stock that reaches. */
+  int lengthNeeded(int place, Problem problem) {
+    int use = uses.get(place).get(0);
+    int source = rig.moduleOfSocket[cords.sourceOf[use]];
+    return problem.lengthNeeded[source][rig.moduleOfSocket[cords.sinkOf[use]]];
+  }
+
   /** What it costs to put a cord there. */
   long add(int place, Prices prices) {
     int use = uses.get(place).get(0);

@@ -1,28 +1,44 @@
 package entracte.plan;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 
 /**
  * The least moves for plugging a casting with a limited bag: best-first branch and bound over
- * {@link BagFlow}. Where two cords wait that may not wait at once, one of them is forbidden there.
- * Exact unless cut short, but for lengths, which only {@link CordLengths} looks at.
+ * {@link BagFlow}. Where two cords wait that may not wait at once, or more cords are in use than
+ * there are so long ones, one of them is forbidden to wait there, or to move on to where it must be
+ * so long. Exact unless cut short, but for what only {@link CordLengths} can tell: whether each can
+ * have one length all the time. After so many flows it only follows the cheapest way down, for some
+ * plugging rather than the best.
  */
 final class BagProof {
+  /** How many times the flows after which it dives it may take in all. */
+  private static final int PATIENCE = 4;
+
   private final Problem problem;
   private final CordLedger cords;
   private final BagPlaces places;
   private long lowerBound;
   private Optional<Stays> stays = Optional.empty();
 
-  private record Node(boolean[][] forbidden, BagFlow flow) {}
+  private record Node(Set<BagBan> bans, BagFlow flow) {}
 
-  BagProof(Problem problem, Layout layout, int mostNodes) {
+  /**
+   * Looks for a plugging.
+   *
+   * @param enough a weight that need not be reached: the search stops once it is sure to be
+   */
+  BagProof(Problem problem, Layout layout, int mostNodes, long enough) {
     this.problem = problem;
     cords = layout.cords;
     places = new BagPlaces(cords, problem.rig);
-    branch(mostNodes);
+    branch(mostNodes, Math.min(enough, BagRule.EMPTY_BAG));
   }
 
   /** No plan of this casting weighs less. */
@@ -30,58 +46,103 @@ final class BagProof {
     return lowerBound;
   }
 
-  /** The best plugging, if it was found. */
+  /** A plugging, if one was found; the best, if it weighs no more than the bound. */
   Optional<Stays> stays() {
     return stays;
   }
 
-  private void branch(int mostNodes) {
-    PriorityQueue<Node> open =
-        new PriorityQueue<>(Comparator.comparingLong((Node node) -> node.flow().cost()));
-    open.add(node(new boolean[places.count()][cords.columns]));
-    for (int nodes = 0; nodes < mostNodes && !open.isEmpty(); nodes++) {
+  private void branch(int mostNodes, long enough) {
+    Comparator<Node> leastFirst = Comparator.comparingLong(node -> node.flow().cost());
+    Comparator<Node> deepFirst = Comparator.comparingInt(node -> -node.bans().size());
+    PriorityQueue<Node> open = new PriorityQueue<>(leastFirst.thenComparing(deepFirst));
+    open.add(node(Set.of()));
+    int nodes = 1;
+    boolean dives = false;
+    while (!open.isEmpty()) {
       Node best = open.poll();
-      lowerBound = best.flow().cost();
-      if (lowerBound >= BagRule.EMPTY_BAG) {
+      long cost = best.flow().cost();
+      lowerBound = dives ? lowerBound : cost;
+      if (cost >= enough || nodes > PATIENCE * mostNodes) {
         return;
       }
-      int[] clash = clash(best.flow());
-      if (clash.length == 0) {
+      Optional<List<BagBan>> clash = clash(best.flow());
+      if (clash.isEmpty()) {
         stays = Optional.of(new Stays(cords, places, best.flow()));
         return;
       }
-      for (int side = 0; side < 2; side++) {
-        boolean[][] forbidden = new boolean[places.count()][];
-        for (int place = 0; place < forbidden.length; place++) {
-          forbidden[place] = best.forbidden()[place].clone();
-        }
-        forbidden[clash[side]][clash[2]] = true;
-        open.add(node(forbidden));
+      dives = nodes > mostNodes;
+      if (dives) {
+        open.clear();
+      }
+      for (BagBan ban : clash.get()) {
+        Set<BagBan> bans = new HashSet<>(best.bans());
+        bans.add(ban);
+        open.add(node(bans));
+        nodes++;
       }
     }
+    lowerBound = dives ? lowerBound : BagRule.EMPTY_BAG;
   }
 
-  private Node node(boolean[][] forbidden) {
-    return new Node(forbidden, new BagFlow(problem, cords, places, forbidden));
+  private Node node(Set<BagBan> bans) {
+    return new Node(bans, new BagFlow(problem, cords, places, bans));
   }
 
-  /** Two places that hold cords which may not wait at once, and the column; empty if none. */
-  private int[] clash(BagFlow flow) {
+  /** Bans of which one must hold, perhaps none; empty if nothing is wrong with the flow. */
+  private Optional<List<BagBan>> clash(BagFlow flow) {
+    BagLives lives = new BagLives(problem, flow, places, cords.columns);
     for (int column = 1; column < cords.columns; column++) {
-      for (int place = 0; place < places.count(); place++) {
-        if (!flow.holds(place, column) || places.isRequired(place, column)) {
-          continue;
-        }
-        for (int other = 0; other < places.count(); other++) {
-          if (other != place
-              && flow.holds(other, column)
-              && !places.isRequired(other, column)
-              && places.exclude(place, other, column)) {
-            return new int[] {place, other, column};
-          }
+      Optional<List<BagBan>> excluded = excluded(flow, column);
+      Optional<List<BagBan>> clash = excluded.isPresent() ? excluded : tooLong(lives, column);
+      if (clash.isPresent()) {
+        return clash;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Two cords that may not wait at once. */
+  private Optional<List<BagBan>> excluded(BagFlow flow, int column) {
+    List<Integer> waiting = waiting(flow, column);
+    for (int i = 0; i < waiting.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (places.exclude(waiting.get(j), waiting.get(i), column)) {
+          return Optional.of(
+              List.of(BagBan.from(waiting.get(j), column), BagBan.from(waiting.get(i), column)));
         }
       }
     }
-    return new int[0];
+    return Optional.empty();
+  }
+
+  private List<Integer> waiting(BagFlow flow, int column) {
+    List<Integer> waiting = new ArrayList<>();
+    for (int place = 0; place < places.count(); place++) {
+      if (flow.holds(place, column) && !places.isRequired(place, column)) {
+        waiting.add(place);
+      }
+    }
+    return waiting;
+  }
+
+  /** More cords that must be so long than there are. */
+  private Optional<List<BagBan>> tooLong(BagLives lives, int column) {
+    int longEnough = 0;
+    for (Map.Entry<Integer, Integer> stock :
+        problem.rig.rig.cords().countByLengthCm().descendingMap().entrySet()) {
+      longEnough += stock.getValue();
+      int inUse = 0;
+      List<BagBan> bans = new ArrayList<>();
+      for (int place = 0; place < places.count(); place++) {
+        if (lives.needs(place, column, stock.getKey())) {
+          inUse++;
+          bans.addAll(lives.against(place, column, stock.getKey()));
+        }
+      }
+      if (inUse > longEnough) {
+        return Optional.of(bans);
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -3,14 +3,13 @@ package entracte.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 
 /**
  * Takes a cord from the stock for every stay: long enough, the same for a stay and the one it
- * shifts to, and never more of a length than there are. Depth-first over the cords' lives in the
- * order in which they begin, shortest length first. With one length this is exact and linear; with
+ * shifts to, and never more of a length than there are. Depth-first over the cords' lives, those
+ * that need most first, shortest length first. With one length this is exact and linear; with
  * several it gives up after a fixed number of tries.
  */
 final class CordLengths {
@@ -43,7 +42,7 @@ final class CordLengths {
         lives.add(life(cords, stay));
       }
     }
-    lives.sort(Comparator.comparingInt(Life::from));
+    lives.sort(Comparator.comparingInt(Life::need).reversed().thenComparingInt(Life::from));
   }
 
   private Life life(CordLedger cords, int first) {
@@ -67,7 +66,7 @@ final class CordLengths {
   static Optional<int[]> find(Problem problem, CordLedger cords, Stays stays) {
     CordLengths search = new CordLengths(problem, cords, stays);
     int[] chosen = new int[search.lives.size()];
-    if (!search.choose(0, chosen)) {
+    if (!search.mayDo() || !search.choose(0, chosen)) {
       return Optional.empty();
     }
     int[] byStay = new int[stays.all.size()];
@@ -77,6 +76,27 @@ final class CordLengths {
       }
     }
     return Optional.of(byStay);
+  }
+
+  /** Whether there are enough in every column, each length taken with all greater ones. */
+  private boolean mayDo() {
+    int[] inUse = new int[plugged[0].length];
+    int longEnough = 0;
+    for (int length = lengths.length - 1; length >= 0; length--) {
+      longEnough += count(length);
+      for (Life life : lives) {
+        for (int t = life.from(); t <= life.to() && life.need() == lengths[length]; t++) {
+          if (++inUse[t] > longEnough) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
+  private int count(int length) {
+    return problem.rig.rig.cords().countByLengthCm().get(lengths[length]);
   }
 
   private boolean choose(int at, int[] chosen) {
@@ -105,10 +125,8 @@ final class CordLengths {
   }
 
   private boolean isFree(Life life, int length) {
-    Map<Integer, Integer> stock = problem.rig.rig.cords().countByLengthCm();
-    int most = stock.get(lengths[length]);
     for (int t = life.from(); t <= life.to(); t++) {
-      if (plugged[length][t] >= most) {
+      if (plugged[length][t] >= count(length)) {
         return false;
       }
     }

@@ -5,18 +5,30 @@ import java.util.Optional;
 
 /** Turns a casting into a plan, with the stock of cords that there is. */
 final class Finish {
-  private static final int FLOW_NODES = 200;
+  private static final int FLOWS = 100;
 
   private final Problem problem;
+  private final int flows;
 
   Finish(Problem problem) {
+    this(problem, FLOWS);
+  }
+
+  /** Takes so many flows of cords for a plugging before it makes do with less than the best. */
+  Finish(Problem problem, int flows) {
     this.problem = problem;
+    this.flows = flows;
   }
 
   /** The best plan known for a casting; empty if it has a fault or the bag cannot serve it. */
   Optional<Plan> plan(Casting casting) {
+    return plan(casting, Long.MAX_VALUE);
+  }
+
+  /** The same; it may also be empty if no plan of this casting weighs less than {@code below}. */
+  Optional<Plan> plan(Casting casting, long below) {
     Optional<Plan> loose = loosePlan(casting);
-    return loose.isPresent() ? loose : tightPlan(casting);
+    return loose.isPresent() ? loose : tightPlan(casting, below);
   }
 
   /** The plan that is the least for this casting; empty if it has a fault or the bag too little. */
@@ -32,14 +44,18 @@ final class Finish {
   }
 
   /** The better of what the flow of cords and what the bag rule find. */
-  private Optional<Plan> tightPlan(Casting casting) {
+  private Optional<Plan> tightPlan(Casting casting, long below) {
     Layout layout = new Layout(problem, casting.copy());
     if (layout.faults() > 0) {
       return Optional.empty();
     }
+    long left = below - layout.controlsCost();
+    BagProof proof = new BagProof(problem, layout, flows, left);
+    if (proof.lowerBound() >= left) {
+      return Optional.empty();
+    }
     Optional<Plan> ruled = ruledPlan(layout);
-    Optional<Plan> flowing =
-        new BagProof(problem, layout, FLOW_NODES).stays().flatMap(stays -> lengths(layout, stays));
+    Optional<Plan> flowing = proof.stays().flatMap(stays -> lengths(layout, stays));
     boolean isBetter =
         flowing.isPresent() && (ruled.isEmpty() || flowing.get().moves() <= ruled.get().moves());
     return isBetter ? flowing : ruled;

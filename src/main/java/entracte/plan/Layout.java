@@ -248,6 +248,15 @@ final class Layout {
     }
   }
 
+  /** What all turns and switches cost. */
+  long controlsCost() {
+    long cost = 0;
+    for (int control = 0; control < problem.rig.controls.size(); control++) {
+      cost += controls.cost(control) * problem.prices.set[control];
+    }
+    return cost;
+  }
+
   /** What makes the casting impossible: jumpers wanted two ways, and cords that cannot reach. */
   int faults() {
     return jumpers.conflicts() + tooFar;

@@ -1,7 +1,6 @@
 package entracte.plan;
 
 import java.util.Arrays;
-import java.util.PriorityQueue;
 
 /**
  * Minimum-cost flow by successive shortest paths with node potentials (Edmonds and Karp 1972). Arcs
@@ -22,6 +21,7 @@ final class MinCostFlow {
   private final long[] potential;
   private final long[] distance;
   private final int[] arrival;
+  private final NearestFirst queue;
 
   MinCostFlow(int nodes) {
     this.nodes = nodes;
@@ -30,6 +30,7 @@ final class MinCostFlow {
     potential = new long[nodes];
     distance = new long[nodes];
     arrival = new int[nodes];
+    queue = new NearestFirst(distance);
   }
 
   /** Adds an arc and returns its number. */
@@ -101,17 +102,19 @@ final class MinCostFlow {
     }
   }
 
-  /** Dijkstra over the arcs with room, by costs that the potentials make non-negative. */
+  /**
+   * Dijkstra over the arcs with room, by costs that the potentials make non-negative. It stops at
+   * the last node: what is farther counts as far.
+   */
   private void findDistances() {
     Arrays.fill(distance, UNREACHED);
     distance[0] = 0;
-    PriorityQueue<long[]> queue = new PriorityQueue<>((a, b) -> Long.compare(a[0], b[0]));
-    queue.add(new long[] {0, 0});
+    queue.clear();
+    queue.nearer(0);
     while (!queue.isEmpty()) {
-      long[] nearest = queue.poll();
-      int node = (int) nearest[1];
-      if (nearest[0] > distance[node]) {
-        continue;
+      int node = queue.poll();
+      if (node == nodes - 1) {
+        return;
       }
       for (int arc = firstArc[node]; arc >= 0; arc = nextArc[arc]) {
         int to = head[arc];
@@ -122,7 +125,7 @@ final class MinCostFlow {
         if (far < distance[to]) {
           distance[to] = far;
           arrival[to] = arc;
-          queue.add(new long[] {far, to});
+          queue.nearer(to);
         }
       }
     }

@@ -1,6 +1,5 @@
 package entracte.plan;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -14,13 +13,13 @@ import java.util.stream.IntStream;
  */
 final class Search {
   private static final int SEEDS = 2;
-  private static final long LOOSE_STEPS_PER_SONG = 12_000;
+  private static final long LOOSE_STEPS_PER_SONG = 8_000;
   private static final long TIGHT_STEPS_PER_SONG = 3_000;
   private static final long PROOF_STEPS = 15_000;
   private static final long FIRST_PROOF_STEPS = 2_000;
   private static final int LONGER_EACH_ROUND = 2;
   private static final double GENTLE = 0.25;
-  private static final int LOOKOUTS = 4;
+  private static final int LOOKOUTS = 2;
   private static final int SMALL_SET = 5;
   private static final int ROUNDS_OF_SMALL_SET = 6;
 
@@ -63,7 +62,7 @@ final class Search {
       for (; round < rounds() && !isProven() && !mustStop(); round++) {
         long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
         anneal(workers, round, longer);
-        finishSightings(workers, round, longer);
+        lookOut(workers, round, longer);
         tell();
         if (best.isPresent() && !mustStop()) {
           bounds.improve(round + 3, proofSteps() * longer, best.get().moves());
@@ -137,7 +136,9 @@ final class Search {
     if (best.isEmpty() && stock == Stock.LOOSE) {
       stock = Stock.TIGHT;
       annealed.forEach(annealer -> keepIfBetter(annealer.best()));
-      keepIfBetter(least(annealed(workers, round, longer)));
+      if (best.isEmpty()) {
+        keepIfBetter(least(annealed(workers, round, longer)));
+      }
     }
   }
 
@@ -175,48 +176,29 @@ final class Search {
     return least.best();
   }
 
-  /**
-   * Where a plan costs more than its casting does with an endless bag, castings that seem as dear
-   * may make better plans. So those that annealing comes by around the best are finished as well.
-   */
-  private void finishSightings(Workers workers, int round, long longer) {
-    if (toBound != problem || best.isEmpty() || mustStop()) {
+  /** Where the bag is short of cords, castings that seem dearer may make better plans. */
+  private void lookOut(Workers workers, int round, long longer) {
+    if (toBound != problem || best.isEmpty() || stock == Stock.LOOSE || mustStop()) {
       return;
     }
-    long promised = new Ledger(problem, bestCasting.copy(), Stock.LOOSE).cost();
-    if (promised >= weight(best.get())) {
-      return;
-    }
-    List<Callable<List<Sightings.Sighting>>> tasks =
+    List<Callable<Optional<Lookout.Found>>> tasks =
         IntStream.range(0, LOOKOUTS)
-            .mapToObj(
-                i ->
-                    (Callable<List<Sightings.Sighting>>)
-                        () -> sightings(round * LOOKOUTS + i, longer))
+            .<Callable<Optional<Lookout.Found>>>mapToObj(i -> lookout(round, i, longer))
             .toList();
-    workers.all(tasks).stream()
-        .flatMap(List::stream)
-        .sorted(Comparator.comparingLong(Sightings.Sighting::cost))
-        .takeWhile(sighting -> !mustStop())
-        .filter(sighting -> sighting.cost() < weight(best.get()))
-        .map(Sightings.Sighting::casting)
-        .forEach(casting -> keepIfBetter(casting, finish.plan(casting)));
+    for (Optional<Lookout.Found> found : workers.all(tasks)) {
+      found.ifPresent(it -> keepIfBetter(it.casting(), Optional.of(it.plan())));
+    }
   }
 
-  private List<Sightings.Sighting> sightings(int lookout, long longer) {
-    Sightings seen = new Sightings(weight(best.get()));
-    long seed = options.seed() * 1_000_003L - 1 - lookout;
-    Annealer annealer = new Annealer(problem, bestCasting, Stock.LOOSE, seed);
-    annealer.report(seen);
-    annealer.anneal(
+  private Lookout lookout(int round, int i, long longer) {
+    return new Lookout(
+        problem,
+        bestCasting,
+        Weights.of(best.get()),
+        options.seed() * 1_000_003L - 1 - round * LOOKOUTS - i,
+        i % 2 == 0 ? GENTLE : 1,
         TIGHT_STEPS_PER_SONG * problem.songs() * longer,
-        lookout % 2 == 0 ? GENTLE : 1,
         this::mustStop);
-    return seen.cheapest();
-  }
-
-  private static long weight(Plan plan) {
-    return plan.moves() * Weights.CHANGEOVER + plan.setUpMoves();
   }
 
   /** Without a plan so far, the next search begins from the casting all the same. */

@@ -1,5 +1,7 @@
 package entracte.plan;
 
+import java.util.Set;
+
 /**
  * What a casting costs by all the rules of the set, where {@link Ledger} takes the bag to be
  * endless. Lengths are left out, so the cost is a lower bound where they matter.
@@ -51,12 +53,11 @@ final class Truth {
   /** The least weight of the plugging with this bag, or something below it. */
   long pluggingBound() {
     BagPlaces places = new BagPlaces(cords, problem.rig);
-    boolean[][] nothing = new boolean[places.count()][cords.columns];
-    return new BagFlow(problem, cords, places, nothing).cost();
+    return new BagFlow(problem, cords, places, Set.of()).cost();
   }
 
   /** The least weight of the plugging with this bag; below it only if the search was cut short. */
   long plugging() {
-    return new BagProof(problem, layout, FLOW_NODES).lowerBound();
+    return new BagProof(problem, layout, FLOW_NODES, Long.MAX_VALUE).lowerBound();
   }
 }

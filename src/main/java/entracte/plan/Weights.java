@@ -82,6 +82,11 @@ final class Weights {
     return least;
   }
 
+  /** What a plan weighs if all changeovers weigh the same. */
+  static long of(Plan plan) {
+    return plan.moves() * CHANGEOVER + plan.setUpMoves();
+  }
+
   static int changeoverMoves(long weight) {
     return (int) (weight / CHANGEOVER);
   }
