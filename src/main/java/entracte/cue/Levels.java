@@ -103,7 +103,8 @@ final class Levels {
                 .orElse("");
         String at = song.positions().get(control).toString();
         String decibels = GainStep.words(GainStep.decibels(factor));
-        steps.add(Wording.name(control) + " at " + at + ": " + decibels + wanted);
+        String size = at.equals(decibels) ? "" : ": " + decibels;
+        steps.add(Wording.name(control) + " at " + at + size + wanted);
         drive
             .filter("wanted"::equals)
             .ifPresent(

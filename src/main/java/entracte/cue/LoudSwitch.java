@@ -15,15 +15,18 @@ final class LoudSwitch {
   private static final Set<String> WORDS = Set.of("gain", "drive", "boost", "overdrive");
   private static final String FACTOR = "x ?\\d+|[+-]?\\d+ ?db";
 
+  /** What is said right at the step. */
+  static final String CAUTION = " (main level down first, then bring it up slowly)";
+
   private LoudSwitch() {}
 
-  /** What is said right at the step; empty for a switch that is not loud. */
+  /** {@link #CAUTION}; empty for a switch that is not loud. */
   static String caution(String name, List<String> positions) {
     boolean loud =
         Stream.concat(Stream.of(name), positions.stream())
             .map(text -> text.toLowerCase(Locale.ROOT))
             .anyMatch(LoudSwitch::saysLoud);
-    return loud ? " (main level down first, then bring it up slowly)" : "";
+    return loud ? CAUTION : "";
   }
 
   private static boolean saysLoud(String text) {

@@ -50,6 +50,7 @@ public record Paperwork(
         .filter(step -> step.verb() == Verb.TURN || step.verb() == Verb.SWITCH)
         .filter(step -> step.touches().stream().anyMatch(Paperwork::isLoudness))
         .map(step -> step.text().substring(step.verb().name().length()).strip())
+        .map(text -> text.replace(LoudSwitch.CAUTION, ""))
         .toList();
   }
 

@@ -34,13 +34,21 @@ final class CueCards {
       sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));
     }
     setUpSteps(cue);
-    scribe.lines(TUNING, song.tuning());
+    tuning(song.tuning());
     if (!song.voices().isEmpty()) {
       scribe.heading("Soundcheck, each voice alone");
       song.voices().forEach(voice -> scribe.tick("", "LISTEN: " + voice));
     }
     scribe.labelled("Who plays", cue.card().casting());
     after(cue);
+  }
+
+  /** The key that is held stands above the targets, and no page comes between. */
+  private void tuning(List<String> targets) {
+    if (!targets.isEmpty()) {
+      scribe.heading(TUNING + ", " + targets.get(0));
+      targets.subList(1, targets.size()).forEach(scribe::text);
+    }
   }
 
   private void setUpSteps(Cue cue) {
@@ -84,7 +92,7 @@ final class CueCards {
     if (cue.steps().isEmpty()) {
       scribe.text("Nothing moves.");
     }
-    scribe.lines(TUNING, cue.ear().targets());
+    tuning(cue.ear().targets());
     scribe.labelled("Trust the tuning of", cue.ear().trusted());
     after(cue);
   }

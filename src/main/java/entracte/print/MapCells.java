@@ -27,9 +27,6 @@ final class MapCells {
     this.worded = worded;
   }
 
-  /** A stamp with the lines of its name. */
-  private record Cell(Place place, List<String> name, boolean below, double width, double height) {}
-
   /** The width of the narrowest room that cuts nothing. */
   double need(Place place) {
     double word =
@@ -39,55 +36,33 @@ final class MapCells {
 
   /** All stamps, from the top left corner of the room for them. */
   Slab set(List<Place> places, double width) {
-    List<Slab> lines = new ArrayList<>();
-    List<Cell> line = new ArrayList<>();
-    double used = 0;
-    for (Place place : places) {
-      Cell cell = cell(place, width);
-      if (!line.isEmpty() && used + cell.width() > width + 1e-6) {
-        lines.add(beside(line));
-        line = new ArrayList<>();
-        used = 0;
-      }
-      line.add(cell);
-      used += cell.width() + BETWEEN * capital;
-    }
-    if (!line.isEmpty()) {
-      lines.add(beside(line));
-    }
-    return Slab.joined(lines);
+    List<Rows.Piece> cells = places.stream().map(place -> cell(place, width)).toList();
+    return Slab.joined(Rows.of(cells, width, BETWEEN * capital));
   }
 
-  private Cell cell(Place place, double width) {
+  private Rows.Piece cell(Place place, double width) {
     double stamp = stamps.width(place);
     String name = worded ? lettering.clean(place.name()) : "";
-    if (name.isBlank()) {
-      return new Cell(place, List.of(), false, stamp, stamps.height());
-    }
     double whole = lettering.width(name, Face.PLAIN, capital);
-    if (stamp + GAP * capital + whole <= width) {
-      double both = stamp + GAP * capital + whole;
-      return new Cell(place, List.of(name), false, both, stamps.height());
+    if (name.isBlank()) {
+      return drawn(place, stamp, stamps.height() + AIR * capital, List.of());
+    }
+    double left = stamp + GAP * capital;
+    if (left + whole <= width) {
+      double middle = (stamps.height() + capital) / 2 - lettering.baseline(capital);
+      List<Mark> beside = lettering.block(List.of(name), Face.PLAIN, left, middle, capital, 0);
+      return drawn(place, left + whole, stamps.height() + AIR * capital, beside);
     }
     List<String> lines = lettering.wrap(name, Face.PLAIN, capital, width, 0);
     double height = stamps.height() + lines.size() * lettering.lineHeight(capital);
-    return new Cell(place, lines, true, width, height);
+    List<Mark> below = lettering.block(lines, Face.PLAIN, 0, stamps.height(), capital, 0);
+    return drawn(place, width, height + NAME_AIR * capital, below);
   }
 
-  private Slab beside(List<Cell> cells) {
-    List<Mark> marks = new ArrayList<>();
-    double x = 0;
-    for (Cell cell : cells) {
-      marks.addAll(stamps.draw(cell.place(), x, 0));
-      double stamp = stamps.width(cell.place());
-      double left = cell.below() ? x : x + stamp + GAP * capital;
-      double middle = (stamps.height() + capital) / 2 - lettering.baseline(capital);
-      double top = cell.below() ? stamps.height() : middle;
-      marks.addAll(lettering.block(cell.name(), Face.PLAIN, left, top, capital, 0));
-      x += cell.width() + BETWEEN * capital;
-    }
-    double height = cells.stream().mapToDouble(Cell::height).max().orElse(0);
-    boolean below = cells.stream().anyMatch(Cell::below);
-    return Slab.of(height + (below ? NAME_AIR : AIR) * capital, marks);
+  /** A stamp with its name. */
+  private Rows.Piece drawn(Place place, double width, double height, List<Mark> name) {
+    List<Mark> marks = new ArrayList<>(stamps.draw(place, 0, 0));
+    marks.addAll(name);
+    return new Rows.Piece(width, Slab.of(height, marks));
   }
 }

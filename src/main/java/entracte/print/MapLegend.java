@@ -43,47 +43,21 @@ final class MapLegend {
   Slab of(List<Place> places) {
     Map<Act, Place> examples = new EnumMap<>(Act.class);
     places.forEach(place -> examples.putIfAbsent(place.touch().act(), place));
+    List<Rows.Piece> entries = new ArrayList<>();
+    examples.forEach((act, place) -> entries.add(entry(place, words(act))));
     List<Slab> lines = new ArrayList<>(List.of(Slab.empty(GAP * capital)));
-    List<Slab> line = new ArrayList<>();
-    double used = 0;
-    for (Map.Entry<Act, Place> each : examples.entrySet()) {
-      Slab entry = entry(each.getValue(), words(each.getKey()));
-      if (!line.isEmpty() && used + width(entry) > width) {
-        lines.add(beside(line));
-        line.clear();
-        used = 0;
-      }
-      line.add(entry);
-      used += width(entry) + BETWEEN * capital;
-    }
-    lines.add(beside(line));
+    lines.addAll(Rows.of(entries, width, BETWEEN * capital));
     return Slab.joined(lines);
   }
 
-  private Slab beside(List<Slab> entries) {
-    List<Mark> marks = new ArrayList<>();
-    double x = 0;
-    for (Slab entry : entries) {
-      for (Mark mark : entry.marks()) {
-        marks.add(mark.shifted(x, 0));
-      }
-      x += width(entry) + BETWEEN * capital;
-    }
-    double height = entries.stream().mapToDouble(Slab::height).max().orElse(0);
-    return Slab.of(height, marks);
-  }
-
-  private Slab entry(Place place, String words) {
+  private Rows.Piece entry(Place place, String words) {
     double left = stamps.width(place) + GAP * capital;
     List<String> lines = lettering.wrap(words, Face.PLAIN, capital, width - left, 0);
     double text = lines.size() * lettering.lineHeight(capital);
     double top = Math.max(0, (stamps.height() - text) / 2);
     List<Mark> marks = new ArrayList<>(stamps.draw(place, 0, 0));
     marks.addAll(lettering.block(lines, Face.PLAIN, left, top, capital, 0));
-    return Slab.of(Math.max(text, stamps.height()) + GAP * capital, marks);
-  }
-
-  private static double width(Slab entry) {
-    return entry.marks().stream().mapToDouble(Mark::right).max().orElse(0);
+    double right = marks.stream().mapToDouble(Mark::right).max().orElse(0);
+    return new Rows.Piece(right, Slab.of(Math.max(text, stamps.height()) + GAP * capital, marks));
   }
 }

@@ -24,14 +24,6 @@ interface Scribe {
   /** Nothing if there are no items. */
   void labelled(String label, List<String> items);
 
-  /** A heading with a line for each item; nothing if there are none. */
-  default void lines(String heading, List<String> items) {
-    if (!items.isEmpty()) {
-      heading(heading);
-      items.forEach(this::text);
-    }
-  }
-
   void entry(Entry entry);
 
   /** A line across the paper, with what comes under it. */

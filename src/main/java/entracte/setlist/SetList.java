@@ -30,50 +30,33 @@ public record SetList(
     order = List.copyOf(order);
   }
 
-  /** A set that is tuned as usual. */
-  public SetList(
-      String name,
-      Rig rig,
-      List<Song> songs,
-      boolean parking,
-      Slot slot,
-      Optional<String> fallback,
-      List<OrderRule> order,
-      Optional<Song> drone) {
-    this(name, rig, songs, parking, slot, fallback, order, drone, PitchStandard.usual());
-  }
-
-  /** A set without a drone. */
-  public SetList(
-      String name,
-      Rig rig,
-      List<Song> songs,
-      boolean parking,
-      Slot slot,
-      Optional<String> fallback,
-      List<OrderRule> order) {
-    this(name, rig, songs, parking, slot, fallback, order, Optional.empty());
-  }
-
-  /** A set whose songs may stand in any order. */
-  public SetList(
-      String name,
-      Rig rig,
-      List<Song> songs,
-      boolean parking,
-      Slot slot,
-      Optional<String> fallback) {
-    this(name, rig, songs, parking, slot, fallback, List.of());
-  }
-
-  /** A set without a fallback. */
-  public SetList(String name, Rig rig, List<Song> songs, boolean parking, Slot slot) {
-    this(name, rig, songs, parking, slot, Optional.empty());
-  }
-
-  /** A set that may take as long as it takes. */
+  /** Songs in a row, of which nothing more is said. */
   public SetList(String name, Rig rig, List<Song> songs, boolean parking) {
-    this(name, rig, songs, parking, Slot.open());
+    this(
+        name,
+        rig,
+        songs,
+        parking,
+        Slot.open(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        PitchStandard.usual());
+  }
+
+  /** The same set in so much time. */
+  public SetList withSlot(Slot other) {
+    return new SetList(name, rig, songs, parking, other, fallback, order, drone, pitch);
+  }
+
+  /** The same set whose order has to keep to rules. */
+  public SetList withOrder(List<OrderRule> rules) {
+    return new SetList(name, rig, songs, parking, slot, fallback, rules, drone, pitch);
+  }
+
+  /** The same set with something that sounds by itself. */
+  public SetList withDrone(Song other) {
+    return new SetList(name, rig, songs, parking, slot, fallback, order, Optional.of(other), pitch);
   }
 
   /** The same set with other songs, or its own in another order; what names a lost song goes. */

@@ -9,11 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import entracte.rig.Module;
 import entracte.rig.Rig;
 import entracte.setlist.SetList;
-import entracte.setlist.Slot;
 import entracte.setlist.Song;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -35,15 +33,7 @@ final class DroneTest {
   }
 
   private static SetList set(Song drone) {
-    return new SetList(
-        "test set",
-        RIG,
-        List.of(song("Dusk", "2-pole"), song("Dawn", "2-pole")),
-        true,
-        Slot.open(),
-        Optional.empty(),
-        List.of(),
-        Optional.of(drone));
+    return SetBuilder.set(RIG, song("Dusk", "2-pole"), song("Dawn", "2-pole")).withDrone(drone);
   }
 
   private static List<String> candidates(PlayableSet set, int song) {

@@ -98,7 +98,7 @@ final class SetTimesTest extends MistakesTest {
         List.of(
             lasting("Dusk", 200, false), lasting("Dawn", 250, false), lasting("Noon", 90, true));
     Slot slot = new Slot(OptionalDouble.of(seconds), reserve);
-    return new SetList("night", RIG, songs, true, slot, Optional.empty(), List.of());
+    return new SetList("night", RIG, songs, true).withSlot(slot);
   }
 
   @Test
@@ -122,7 +122,7 @@ final class SetTimesTest extends MistakesTest {
         List.of(
             "warning: the songs alone take 16:40, and the slot leaves 15:00"
                 + " / Leave a song out, but not \"Dawn\", or ask for a longer slot."),
-        new SetList("night", RIG, List.of(dusk, dawn), true, slot, Optional.empty(), List.of()));
+        new SetList("night", RIG, List.of(dusk, dawn), true).withSlot(slot));
   }
 
   @Test

@@ -14,7 +14,6 @@ import entracte.setlist.OrderRule.Last;
 import entracte.setlist.OrderRule.Place;
 import entracte.setlist.OrderRule.Together;
 import entracte.setlist.SetList;
-import entracte.setlist.Slot;
 import entracte.setlist.Song;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -56,7 +55,7 @@ class SongOrderTest {
                   OptionalDouble.empty(),
                   encore)));
     }
-    return new SetList("letters", RIG, all, true, Slot.open(), Optional.empty(), List.of(rules));
+    return new SetList("letters", RIG, all, true).withOrder(List.of(rules));
   }
 
   private static List<String> said(SetList set) {

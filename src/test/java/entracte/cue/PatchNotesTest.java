@@ -178,6 +178,18 @@ class PatchNotesTest {
   }
 
   @Test
+  void theDeskIsToldOfGainStepsWithoutTheCautionForTheHands() {
+    List<Cue> cues =
+        linear()
+            .song(LEVEL.replace("GAIN", "x1"))
+            .song(LEVEL.replace("GAIN", "x10"))
+            .papers()
+            .sheet()
+            .cues();
+    assertEquals(List.of("mix 1 gain from x1 to x10"), Paperwork.louder(cues.get(1)));
+  }
+
+  @Test
   void aGainStepGoesDownBeforeAnyPlugAndUpAfterTheKnobs() {
     CraftFiles files =
         linear()

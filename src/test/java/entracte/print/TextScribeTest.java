@@ -85,8 +85,7 @@ class TextScribeTest {
         [ ]  6 TUNE osc 1 (another pitch cord)
         [ ]  7 RAISE the main level slowly
 
-        Tune in this order
-        with A4, the A above middle C, held (440 Hz)
+        Tune in this order, with A4, the A above middle C, held (440 Hz)
         osc 1: 440 Hz
         Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance
             at 3; osc 1 octave at 8.
@@ -94,7 +93,7 @@ class TextScribeTest {
         Stays parked, unheard: lfo 1 out to osc 2 fm.
         The song: key D minor; tempo 92; starts: viola, four bars.
         """,
-        from("To 2 Two Kettles", 23));
+        from("To 2 Two Kettles", 22));
   }
 
   @Test

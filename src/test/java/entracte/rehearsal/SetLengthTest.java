@@ -9,7 +9,6 @@ import entracte.cue.KitchenDances;
 import entracte.plan.Plan;
 import entracte.plan.SongPlan;
 import entracte.setlist.SetList;
-import entracte.setlist.Slot;
 import entracte.setlist.Song;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,8 +37,7 @@ class SetLengthTest {
             "Kitchen Dances",
             bare.setList().rig(),
             songs.stream().map(SongPlan::song).toList(),
-            true,
-            Slot.open());
+            true);
     Plan plan =
         new Plan(HandMadeSet.of(set), bare.start(), songs, bare.jumpers(), bare.changeovers());
     Learned learned = Learned.from(set.rig(), List.of());
