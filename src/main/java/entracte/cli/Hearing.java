@@ -38,6 +38,6 @@ record Hearing(BufferedReader lines, Clock clock, boolean terminal, Saves saves,
         talk.close();
       }
     }
-    return new LineTalk(streams, lines);
+    return new LineTalk(streams, lines, terminal);
   }
 }

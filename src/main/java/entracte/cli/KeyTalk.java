@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.function.DoubleSupplier;
+import java.util.function.Supplier;
 
 /**
  * A conversation in single keys and with a foot, and a clock that runs while the hands work. The
@@ -33,8 +33,16 @@ final class KeyTalk implements Talk, Wiring.Listener {
   /** Where the words of a timed step begin, behind its number. */
   private static final String HANGING = " ".repeat(8);
 
+  /** As wide as what the clock says can be: {@code 12 min 34 s of 10 min 30 s}. */
+  private static final int CLOCK = 27;
+
   /** A terminal that says less says nothing. */
   private static final int NARROWEST = 20;
+
+  private static final int LOWEST = 8;
+
+  /** What must stay on the screen with a page of a list: its head and the question. */
+  private static final int AROUND_A_LIST = 3;
 
   private static final String NEXT = "";
   private static final String BACK = "u";
@@ -48,6 +56,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
   private Optional<FootLogic> back = Optional.empty();
   private String timed = "";
   private int width = PlanText.WIDTH;
+  private int rows = Integer.MAX_VALUE;
 
   KeyTalk(Streams streams, InstantSource clock) {
     this.streams = streams;
@@ -59,12 +68,18 @@ final class KeyTalk implements Talk, Wiring.Listener {
     Keyboard keyboard = Keyboard.open(this::key);
     open.add(keyboard);
     narrow(keyboard.columns());
+    low(keyboard.rows());
     pedal.filter(p -> !p.port().isEmpty()).ifPresent(this::listen);
   }
 
   /** Lines as long as the terminal is wide, if it is narrow. */
   void narrow(int columns) {
     width = columns < NARROWEST ? PlanText.WIDTH : Math.min(PlanText.WIDTH, columns);
+  }
+
+  /** Lists no longer than the terminal is high. */
+  void low(int lines) {
+    rows = lines < LOWEST ? Integer.MAX_VALUE : lines;
   }
 
   private void listen(FootSwitch pedal) {
@@ -91,6 +106,35 @@ final class KeyTalk implements Talk, Wiring.Listener {
     streams.out().flush();
   }
 
+  /** Page by page, lest its begin be gone from the screen before it was read. */
+  @Override
+  public void list(List<String> lines) {
+    List<String> filled = lines.stream().flatMap(each -> LineTalk.filled(each, width)).toList();
+    int page = rows - AROUND_A_LIST;
+    for (int from = 0; from < filled.size(); from += page) {
+      int to = Math.min(filled.size(), from + page);
+      filled.subList(from, to).forEach(streams::line);
+      if (to < filled.size() && isEnough(ask("Enter shows the rest, " + more(filled, to)))) {
+        return;
+      }
+    }
+    streams.out().flush();
+  }
+
+  private static String more(List<String> lines, int shown) {
+    int left = lines.size() - shown;
+    return left == 1 ? "1 more line: " : left + " more lines: ";
+  }
+
+  /** Whoever ends or stops here means the question that the list belongs to. */
+  private boolean isEnough(Optional<String> answer) {
+    boolean enough = answer.isEmpty() || "qx".contains(answer.get()) && !answer.get().isEmpty();
+    if (enough) {
+      heard.add(answer);
+    }
+    return enough;
+  }
+
   @Override
   public Optional<String> ask(String line) {
     List<String> lines = Fill.lines(line.strip(), width, "", "  ");
@@ -106,14 +150,14 @@ final class KeyTalk implements Talk, Wiring.Listener {
 
   /** The line is told once, however often it is asked; below it the clock runs, and is gone. */
   @Override
-  public Optional<String> ask(String line, DoubleSupplier seconds) {
+  public Optional<String> ask(String line, Supplier<String> clock) {
     if (!line.equals(timed)) {
       Fill.lines(line.strip(), width, leading(line), HANGING).forEach(streams::line);
       timed = line;
     }
-    paint(seconds);
-    Optional<String> answer = answer(() -> paint(seconds));
-    streams.out().print("\r" + HANGING + HANGING + "\r");
+    paint(clock.get());
+    Optional<String> answer = answer(() -> paint(clock.get()));
+    streams.out().print("\r" + " ".repeat(HANGING.length() + CLOCK) + "\r");
     return answer;
   }
 
@@ -121,9 +165,9 @@ final class KeyTalk implements Talk, Wiring.Listener {
     return line.substring(0, line.length() - line.stripLeading().length());
   }
 
-  private void paint(DoubleSupplier seconds) {
-    String shown = String.format(Locale.ROOT, "%.0f s", Math.floor(seconds.getAsDouble()));
-    streams.out().print("\r" + HANGING + shown);
+  /** Blanks behind it: 59 s is longer than 1 min. */
+  private void paint(String clock) {
+    streams.out().print("\r" + HANGING + clock + " ".repeat(Math.max(0, CLOCK - clock.length())));
     streams.out().flush();
   }
 

@@ -5,13 +5,19 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A conversation line by line; what is said goes to standard output at once. */
 final class LineTalk implements Talk {
   private final Streams streams;
   private final BufferedReader lines;
+  private final boolean echoed;
 
-  LineTalk(Streams streams, BufferedReader lines) {
+  /**
+   * @param echoed whether the answer will be seen behind its question; if not, the line ends there
+   */
+  LineTalk(Streams streams, BufferedReader lines, boolean echoed) {
+    this.echoed = echoed;
     this.streams = streams;
     this.lines = lines;
   }
@@ -27,17 +33,20 @@ final class LineTalk implements Talk {
   }
 
   static void fill(Streams streams, String line, int width) {
+    filled(line, width).forEach(streams::line);
+  }
+
+  static Stream<String> filled(String line, int width) {
     if (Fill.width(line) <= width) {
-      streams.line(line);
-      return;
+      return Stream.of(line);
     }
     String indent = line.startsWith("  ") ? "  " : "";
-    Fill.lines(line.strip(), width, indent, indent + "  ").forEach(streams::line);
+    return Fill.lines(line.strip(), width, indent, indent + "  ").stream();
   }
 
   @Override
   public Optional<String> ask(String line) {
-    streams.text(line);
+    streams.text(echoed ? line : line.stripTrailing() + "\n");
     streams.out().flush();
     try {
       return Optional.ofNullable(lines.readLine()).map(String::strip);

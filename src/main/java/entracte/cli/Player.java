@@ -31,23 +31,18 @@ final class Player {
 
   /** What the system says of the file is kept to ourselves: it is written for programmers. */
   static Stop trouble(RunLog log, IOException e) {
-    Path file = log.file();
+    return Stop.trouble("the rehearsal log cannot be used: " + log.why(e), advice(log.file(), e));
+  }
+
+  private static String advice(Path file, IOException e) {
     if (Files.isDirectory(file)) {
-      return Stop.trouble(
-          "the rehearsal log cannot be used: " + file + " is a folder", "Move it aside.");
+      return "Move it aside.";
     }
     if (Files.isSymbolicLink(file)) {
-      return Stop.trouble(
-          "the rehearsal log cannot be used: " + file + " is a link",
-          "Put the file itself beside the set.");
+      return "Put the file itself beside the set.";
     }
-    boolean denied = e instanceof AccessDeniedException;
-    return Stop.trouble(
-        "the rehearsal log cannot be used: "
-            + file
-            + (denied ? " may not be read or changed" : " cannot be read or written"),
-        denied
-            ? "Look at the permissions of the file and of its folder."
-            : "Look whether the disk is full or was taken away; times from now on are not kept.");
+    return e instanceof AccessDeniedException
+        ? "Look at the permissions of the file and of its folder."
+        : "Look whether the disk is full or was taken away; times from now on are not kept.";
   }
 }

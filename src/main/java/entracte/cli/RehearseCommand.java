@@ -5,6 +5,7 @@ import entracte.cue.CueSheet;
 import entracte.finding.NearestName;
 import entracte.plan.DirectWay;
 import entracte.plan.Plan;
+import entracte.plan.Result;
 import entracte.rehearsal.Choice;
 import entracte.rehearsal.Csv;
 import entracte.rehearsal.Learned;
@@ -134,8 +135,14 @@ final class RehearseCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
+  /** By rounds the plan is the one that the other commands show; by the clock it may not be. */
   private Plan plan(PlayableSet playable) {
-    return new Search(streams, planning).plan(playable, set, search).plan();
+    Result.Planned planned = new Search(streams, planning).plan(playable, set, search);
+    if (planned.stopped() == Result.Stopped.TIME && !set.quiet()) {
+      streams.complain(
+          "entracte: the search was ended by the clock, so another start may plan other moves");
+    }
+    return planned.plan();
   }
 
   private TimesFromElsewhere elsewhere(PlayableSet playable, RunLog log) {
@@ -147,14 +154,18 @@ final class RehearseCommand implements Callable<Integer> {
     Instant begun = hearing.clock().now().instant();
     Practice.Outcome outcome = practise(plan, log, choice, standing);
     sumUp(plan, outcome.learned(), begun);
-    if (outcome.standing() != standing) {
+    outcome.standing().ifPresent(now -> goOn(plan, standing, now));
+  }
+
+  private void goOn(Plan plan, int before, int now) {
+    if (now != before && now != DirectWay.START) {
       streams.line("");
       LineTalk.fill(
           streams,
           "The rig stands as "
-              + plan.songs().get(outcome.standing()).song().name()
+              + plan.songs().get(now).song().name()
               + " leaves it. To go on from there next time: --stands "
-              + (outcome.standing() + 1));
+              + (now + 1));
     }
   }
 

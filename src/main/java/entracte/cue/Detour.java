@@ -1,7 +1,9 @@
 package entracte.cue;
 
+import entracte.plan.Changeover;
 import entracte.plan.DirectWay;
 import entracte.plan.Plan;
+import entracte.rig.RigState;
 import java.util.List;
 
 /** Steps between any two states of a plan, for when the songs are not taken one by one. */
@@ -16,15 +18,24 @@ public final class Detour {
    * @param to a song from 0
    */
   public static List<Step> steps(Plan plan, int from, int to) {
+    return steps(plan, DirectWay.between(plan, from, to));
+  }
+
+  /** The steps from wherever the rig was left to a song's state, likewise. */
+  public static List<Step> steps(Plan plan, RigState from, int to) {
+    return steps(plan, DirectWay.between(plan, from, to));
+  }
+
+  private static List<Step> steps(Plan plan, Changeover way) {
     Course course = new Course(plan);
     ChangeoverSteps steps =
         new ChangeoverSteps(
-            DirectWay.between(plan, from, to),
+            way,
             new CordReasons(course, plan.setList().parking()),
             new SettingReasons(course),
             new Unheard(course, plan.setList().parking()));
     List<Step> moves =
         steps.moves().stream().map(step -> step.leaving(step.changes(), false)).toList();
-    return ChangeoverSteps.framed(moves, List.of(), List.of(), to);
+    return ChangeoverSteps.framed(moves, List.of(), List.of(), way.to());
   }
 }

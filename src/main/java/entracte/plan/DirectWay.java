@@ -33,8 +33,19 @@ public final class DirectWay {
    * @param to a song from 0
    */
   public static Changeover between(Plan plan, int from, int to) {
-    Standing before = standing(plan, from);
-    Standing after = standing(plan, to);
+    return between(standing(plan, from), standing(plan, to), to);
+  }
+
+  /**
+   * The way from wherever the rig was left.
+   *
+   * @param to a song from 0
+   */
+  public static Changeover between(Plan plan, RigState from, int to) {
+    return between(standing(from), standing(plan, to), to);
+  }
+
+  private static Changeover between(Standing before, Standing after, int to) {
     List<Action> actions = new ArrayList<>(cords(before.cords(), after.cords()));
     after.positions().keySet().stream()
         .sorted(Comparator.comparing(Control::toString))
@@ -44,16 +55,19 @@ public final class DirectWay {
 
   private static Standing standing(Plan plan, int song) {
     if (song == START) {
-      RigState state = plan.start().state();
-      List<PluggedCord> cords =
-          IntStream.range(0, state.cords().size())
-              .mapToObj(c -> new PluggedCord(state.cords().get(c), state.lengthCm().get(c)))
-              .toList();
-      return new Standing(cords, state.positions());
+      return standing(plan.start().state());
     }
     SongPlan at = plan.songs().get(song);
     return new Standing(
         Stream.concat(at.required().stream(), at.parked().stream()).toList(), at.positions());
+  }
+
+  private static Standing standing(RigState state) {
+    List<PluggedCord> cords =
+        IntStream.range(0, state.cords().size())
+            .mapToObj(c -> new PluggedCord(state.cords().get(c), state.lengthCm().get(c)))
+            .toList();
+    return new Standing(cords, state.positions());
   }
 
   private static List<Action> cords(List<PluggedCord> before, List<PluggedCord> after) {

@@ -1,5 +1,6 @@
 package entracte.rehearsal;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Questions that take Enter or a few letters; anything else is asked again. */
@@ -15,6 +16,10 @@ final class Answers {
 
   void say(String line) {
     dialogue.say(line);
+  }
+
+  void list(List<String> lines) {
+    dialogue.list(lines);
   }
 
   /**

@@ -1,5 +1,6 @@
 package entracte.rehearsal;
 
+import entracte.cue.Cue;
 import entracte.cue.Pace;
 import entracte.cue.Step;
 import entracte.plan.Tempo;
@@ -94,16 +95,27 @@ public final class Learned implements Pace {
   @Override
   public String origin() {
     int runs = histories.size();
+    int changeovers = histories.all().size();
     return switch (runs) {
       case 0 -> Pace.super.origin();
       case 1 -> "Times are learned from 1 timed run.";
-      default -> "Times are learned from " + runs + " timed runs.";
+      default ->
+          "Times are learned from "
+              + runs
+              + " timed runs of "
+              + (changeovers == 1 ? "1 changeover." : changeovers + " changeovers.");
     };
   }
 
   /** The seconds of single moves, for the planner. */
   public Tempo tempo(Rig rig) {
     return new AverageTempo(rig, model, player);
+  }
+
+  /** How many runs led to the song of a cue by other moves than the cue's. */
+  long othersTo(Cue cue) {
+    String mark = Mark.of(cue.steps());
+    return runs.stream().filter(r -> r.to().equals(cue.song()) && !r.mark().equals(mark)).count();
   }
 
   /** How many runs, of whatever changeover, all this comes from. */
@@ -125,6 +137,11 @@ public final class Learned implements Pace {
     return Outlook.of(trained(steps), doubt(), seconds, evidence.laws(Mark.of(steps)));
   }
 
+  /** What run number {@code n} takes of the time of the first, by all that was timed so far. */
+  double part(int n) {
+    return evidence.laws("").stream().mapToDouble(w -> w.weight() * w.law().part(n)).sum();
+  }
+
   private LawEvidence evidence() {
     LawEvidence evidence = new LawEvidence();
     for (List<Run> history : histories.all()) {
@@ -141,10 +158,13 @@ public final class Learned implements Pace {
     return runs.map(Run::seconds).toList();
   }
 
-  /** How far a trained hand's time may be off: the model and the player, as far as known. */
+  /**
+   * How far a trained hand's time may be off: the model and the player, as far as known. It takes
+   * several changeovers to know a player; many runs of one tell of that one.
+   */
   private double doubt() {
-    return Math.sqrt(
-        CHANGEOVER_DOUBT * CHANGEOVER_DOUBT + PLAYER_DOUBT * PLAYER_DOUBT / (1 + histories.size()));
+    double player = PLAYER_DOUBT * PLAYER_DOUBT / (1 + histories.all().size());
+    return Math.sqrt(CHANGEOVER_DOUBT * CHANGEOVER_DOUBT + player);
   }
 
   private double trained(List<Step> steps) {

@@ -20,7 +20,7 @@ final class Overview {
   private static final String NONE = "-";
   private static final String KEY =
       "next: what the next run may take, in minutes and seconds; for 80 %: how many more runs until"
-          + " the gap is made four times in five.";
+          + " the gap is made four times in five; try it: so it looks, but it was never timed.";
 
   private final Learned learned;
   private final Learned before;
@@ -81,7 +81,7 @@ final class Overview {
       return NONE;
     }
     if (standing.odds().getAsDouble() >= Standing.SAFE) {
-      return "safe";
+      return standing.outlook().runs() > 0 ? "safe" : "try it";
     }
     Needed needed = standing.needed();
     return needed.chance() < EVEN ? "hardly" : Math.max(1, needed.likely()) + " more";

@@ -14,6 +14,11 @@ import java.util.Map;
  * for their run. Early runs of a changeover are first brought to what a trained hand would take, by
  * the usual learning curve.
  *
+ * <p>A changeover may be harder or easier as a whole than the model thinks, and the curve steeper
+ * or flatter. So each has a factor of its own besides, near 1, which all of its runs share: what
+ * one changeover has that the others have not shown goes there, and however often one is played, it
+ * tells only so much of the rest.
+ *
  * <p>Thin data must not run away: each factor is drawn toward the player's speed as a whole, and
  * that toward 1, by rows of their own with the strength of a normal prior (ridge regression). With
  * no run at all every factor is 1; with many the prior is outweighed.
@@ -29,21 +34,31 @@ final class Player {
 
   private static final double STEP_SCATTER = 0.5;
 
-  private static final int UNKNOWNS = Work.values().length + 1;
-  private static final int SPEED = UNKNOWNS - 1;
+  /** How far one changeover may be off as a whole, its learning included. An estimate. */
+  private static final double CHANGEOVER_DOUBT = 0.3;
+
+  private static final int SPEED = Work.values().length;
+  private static final int FIRST_CHANGEOVER = SPEED + 1;
 
   private final Map<Work, Double> factors = new EnumMap<>(Work.class);
   private final List<double[]> rows = new ArrayList<>();
   private final List<Double> targets = new ArrayList<>();
 
-  private Player() {}
+  private final int unknowns;
+
+  private Player(int changeovers) {
+    unknowns = FIRST_CHANGEOVER + changeovers;
+  }
 
   static Player of(Histories histories) {
-    Player player = new Player();
+    Player player = new Player(histories.all().size());
+    int changeover = FIRST_CHANGEOVER;
     for (List<Run> runs : histories.all()) {
       for (int n = 0; n < runs.size(); n++) {
-        player.learn(runs.get(n), Law.usualPart(n + 1));
+        player.learn(runs.get(n), Law.usualPart(n + 1), changeover);
       }
+      player.draw(changeover, CHANGEOVER_DOUBT);
+      changeover++;
     }
     player.drawTogether();
     double[] solved =
@@ -64,34 +79,43 @@ final class Player {
     return Arrays.stream(Work.values()).mapToDouble(w -> factor(w) * makeup.of(w)).sum();
   }
 
-  private void learn(Run run, double untrained) {
+  private void learn(Run run, double untrained, int changeover) {
     if (run.each().isEmpty()) {
-      learn(run.seconds() / untrained, run.makeup(), RUN_SCATTER);
+      learn(run.seconds() / untrained, run.makeup(), RUN_SCATTER, changeover);
     } else {
-      run.each().forEach(s -> learn(s.seconds() / untrained, s.makeup(), STEP_SCATTER));
+      for (Run.Split step : run.each()) {
+        learn(step.seconds() / untrained, step.makeup(), STEP_SCATTER, changeover);
+      }
     }
   }
 
-  private void learn(double seconds, Makeup makeup, double scatter) {
+  /** The changeover's own factor is added to the others' less 1, so that the sum stays linear. */
+  private void learn(double seconds, Makeup makeup, double scatter, int changeover) {
     double expected = makeup.total();
     if (expected > 0) {
-      double[] row = new double[UNKNOWNS];
+      double[] row = new double[unknowns];
+      row[changeover] = 1 / scatter;
       Arrays.stream(Work.values())
           .forEach(w -> row[w.ordinal()] = makeup.of(w) / expected / scatter);
-      add(row, seconds / expected / scatter);
+      add(row, (seconds / expected + 1) / scatter);
     }
   }
 
   private void drawTogether() {
     for (Work work : Work.values()) {
-      double[] row = new double[UNKNOWNS];
+      double[] row = new double[unknowns];
       row[work.ordinal()] = 1 / WORK_DOUBT;
       row[SPEED] = -1 / WORK_DOUBT;
       add(row, 0);
     }
-    double[] speed = new double[UNKNOWNS];
-    speed[SPEED] = 1 / SPEED_DOUBT;
-    add(speed, 1 / SPEED_DOUBT);
+    draw(SPEED, SPEED_DOUBT);
+  }
+
+  /** Draws one unknown toward 1. */
+  private void draw(int unknown, double doubt) {
+    double[] row = new double[unknowns];
+    row[unknown] = 1 / doubt;
+    add(row, 1 / doubt);
   }
 
   private void add(double[] row, double target) {

@@ -40,12 +40,12 @@ final class Plot {
    *
    * @param runs the first first; of more than fit the last are shown
    * @param width of the longest line
-   * @return no line at all if there is no run
+   * @return no line at all below two runs: one point is no course
    */
   static List<String> lines(List<Run> runs, OptionalDouble gap, int width) {
     int most = (width - LABEL - GAP.length()) / 2;
     List<Run> shown = runs.subList(Math.max(0, runs.size() - most), runs.size());
-    return shown.isEmpty() ? List.of() : new Plot(shown, gap).lines();
+    return shown.size() < 2 ? List.of() : new Plot(shown, gap).lines();
   }
 
   private List<String> lines() {

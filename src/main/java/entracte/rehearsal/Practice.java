@@ -8,7 +8,9 @@ import entracte.plan.Plan;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * A rehearsal, line by line: brings the rig to where a changeover begins, takes the time, writes it
@@ -18,9 +20,6 @@ import java.util.OptionalDouble;
 public final class Practice {
   /** Nobody is quicker; a clock that stood still must not give a run of no time. */
   static final double SHORTEST_SECONDS = 0.01;
-
-  /** Hands that take less than this part of trained ones were no hands. An estimate. */
-  private static final double QUICKEST_PART = 0.15;
 
   private static final String KEYS =
       "While the clock runs, Enter or the foot ends a step, s counts a slip, u goes a step back, x"
@@ -50,10 +49,10 @@ public final class Practice {
   /**
    * What came of a rehearsal.
    *
-   * @param standing the song, from 0, that has left the rig as it stands now; or {@link
-   *     DirectWay#START}
+   * @param standing the song, from 0, that has left the rig as it stands now, or {@link
+   *     DirectWay#START}; empty if a changeover was broken off
    */
-  public record Outcome(Learned learned, int standing) {}
+  public record Outcome(Learned learned, OptionalInt standing) {}
 
   /** What the player wants after a run. */
   private enum After {
@@ -78,17 +77,26 @@ public final class Practice {
   }
 
   /**
-   * Rehearses until the choice is used up or the player ends it.
+   * Rehearses until the choice is used up or the player ends it. Where the log cannot be written
+   * this is said before the first move, and the times hold until the end of the rehearsal.
    *
-   * @throws IOException if the log cannot be read or written; found out before any move is made, as
-   *     far as that can be
+   * @throws IOException if the log cannot be read
    */
   public static Outcome rehearse(
       Plan plan, RunLog log, Settings settings, Dialogue dialogue, Clock clock) throws IOException {
     Practice practice = new Practice(plan, log, settings, dialogue, clock);
-    log.tryOut();
-    practice.rehearse();
+    if (practice.keepsTimes()) {
+      practice.rehearse();
+    }
     return new Outcome(practice.learned, practice.rig.song());
+  }
+
+  /** Whether to begin: the log takes times, or the player does without. */
+  private boolean keepsTimes() {
+    Optional<String> trouble = log.trouble();
+    trouble.ifPresent(
+        why -> dialogue.say("No time will be kept: " + why + ". The odds hold until you end."));
+    return trouble.isEmpty() || !answers.to("Enter goes on without, q ends: ", "").equals("q");
   }
 
   private void learn() {
@@ -120,19 +128,20 @@ public final class Practice {
     Cue cue = sheet.cues().get(song);
     dialogue.say("");
     dialogue.say(RunWords.announce(cue, learned.outlook(cue.steps())));
+    OtherWays.to(cue, learned).ifPresent(dialogue::say);
     teachKeys();
     if (answers.to("Enter starts the clock, q ends: ", "").equals(Answers.END)) {
       return After.END;
     }
     Drill drill = new Drill(cue.steps().size(), clock.nanos().getAsLong());
-    boolean whole = new Timing(dialogue, clock, cue.steps(), drill).take(settings.stepByStep());
+    boolean whole = new Timing(dialogue, clock, cue, drill).take(settings.stepByStep());
     if (!whole) {
       return stopped(cue, drill);
     }
     rig.stands(song);
     Run run = run(cue, drill);
-    double hands = run.makeup().hands() / learned.model().hands().light();
-    return run.seconds() < QUICKEST_PART * hands ? doubted(run) : keep(cue, run);
+    double expected = Math.min(run.makeup().total(), learned.outlook(cue.steps()).typical(1));
+    return Haste.isDoubtful(run.seconds(), expected) ? doubted(cue, run, expected) : keep(cue, run);
   }
 
   /** Once in a rehearsal: who knows them need not read them again. */
@@ -144,36 +153,63 @@ public final class Practice {
   }
 
   private After stopped(Cue cue, Drill drill) {
+    List<Step> done = cue.steps().subList(0, drill.at());
     List<Step> left = cue.steps().subList(drill.at(), cue.steps().size());
     dialogue.say("Stopped, and not written down. What is left to do, so that the rig stands:");
-    left.forEach(step -> dialogue.say("  " + step.text()));
-    After after = after("Enter once it stands so, r to do it once more, q to end: ");
-    rig.stands(cue.number() - 1);
+    dialogue.list(left.stream().map(step -> "  " + step.text()).toList());
+    After after =
+        after("Enter once it stands so, r to take back what is done and begin anew, q to end: ");
+    if (after == After.ON) {
+      rig.stands(cue.number() - 1);
+    } else {
+      rig.standsOnTheWay(cue.number() - 1, done);
+    }
     return after;
   }
 
-  /** A key that lay under something, or lines from a file. */
-  private After doubted(Run run) {
-    dialogue.say(RunWords.took(run) + " is quicker than any hands, and is not written down.");
-    return after("Enter goes on, r once more, q ends: ");
+  /** A key that lay under something, or lines from a file; or a feat. */
+  private After doubted(Cue cue, Run run, double expected) throws IOException {
+    dialogue.say(RunWords.doubted(run, expected));
+    String answer =
+        answers.to("y writes it down, Enter leaves it out, r once more, q ends: ", "yr");
+    return answer.equals("y") ? keep(cue, run) : meant(answer);
   }
 
-  private After keep(Cue cue, Run run) throws IOException {
+  private After keep(Cue cue, Run run) {
     OptionalDouble before = odds(cue);
+    Learned earlier = learned;
     dialogue.say(RunWords.result(cue, run));
-    log.add(run);
+    boolean kept = written(() -> log.add(run), "This time is not kept");
     runs.add(run);
     learn();
     odds(cue).ifPresent(now -> dialogue.say(RunWords.odds(now, before.orElseThrow())));
+    OtherWays.moved(sheet, cue, earlier, learned).ifPresent(dialogue::say);
     String answer = answers.to("Enter goes on, r once more, w withdraws this time, q ends: ", "rw");
-    if (answer.equals("w")) {
-      log.withdraw(run);
+    if (!answer.equals("w")) {
+      return meant(answer);
+    }
+    if (!kept || written(() -> log.withdraw(run), "It cannot be withdrawn")) {
       runs.remove(run);
       learn();
       dialogue.say("Withdrawn.");
-      return after("Enter goes on, r once more, q ends: ");
     }
-    return meant(answer);
+    return after("Enter goes on, r once more, q ends: ");
+  }
+
+  /** Something to be written into the log. */
+  private interface Writing {
+    void now() throws IOException;
+  }
+
+  /** A full disk must not end a rehearsal. */
+  private boolean written(Writing writing, String otherwise) {
+    try {
+      writing.now();
+      return true;
+    } catch (IOException e) {
+      dialogue.say(otherwise + ": " + log.why(e) + ".");
+      return false;
+    }
   }
 
   private OptionalDouble odds(Cue cue) {

@@ -4,13 +4,17 @@ import entracte.cue.Detour;
 import entracte.cue.Step;
 import entracte.plan.DirectWay;
 import entracte.plan.Plan;
+import entracte.rig.RigState;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Where the rig stands in the course of a rehearsal, and the moves that bring it elsewhere. */
 final class RigPlace {
   private final Plan plan;
   private final Answers answers;
   private int song;
+  private Optional<RigState> between = Optional.empty();
 
   /**
    * @param song the one, from 0, that has left the rig as it stands; or {@link DirectWay#START}
@@ -21,18 +25,25 @@ final class RigPlace {
     this.song = song;
   }
 
-  int song() {
-    return song;
+  /** The song that has left the rig as it stands; empty if it stands between two songs. */
+  OptionalInt song() {
+    return between.isPresent() ? OptionalInt.empty() : OptionalInt.of(song);
   }
 
   /** The player says that it stands so. */
   void stands(int newSong) {
     song = newSong;
+    between = Optional.empty();
+  }
+
+  /** The way to that song was broken off after some steps. */
+  void standsOnTheWay(int to, List<Step> done) {
+    between = Optional.of(PartWay.after(plan, to, done));
   }
 
   /** Gets the rig to where that song leaves it; false if the player ends the rehearsal. */
   boolean bring(int to) {
-    if (to == song) {
+    if (to == song && between.isEmpty()) {
       return true;
     }
     answers.say("");
@@ -41,7 +52,7 @@ final class RigPlace {
     if (answers.to(question, "").equals(Answers.END)) {
       return false;
     }
-    song = to;
+    stands(to);
     return true;
   }
 
@@ -53,7 +64,10 @@ final class RigPlace {
   /** Says the moves; the question after them says once more what for, since they may be many. */
   private String lead(int to) {
     String there = plan.songs().get(to).song().name() + " leaves it";
-    List<Step> steps = Detour.steps(plan, song, to);
+    List<Step> steps =
+        between
+            .map(state -> Detour.steps(plan, state, to))
+            .orElseGet(() -> Detour.steps(plan, song, to));
     int moves = steps.stream().mapToInt(Step::moves).sum();
     answers.say(
         "Bring the rig to where "
@@ -62,12 +76,13 @@ final class RigPlace {
             + Summary.moves(moves)
             + from()
             + ".");
-    steps.forEach(step -> answers.say("  " + step.text()));
+    answers.list(steps.stream().map(step -> "  " + step.text()).toList());
     return "as " + there;
   }
 
   private String from() {
-    boolean bare = song == DirectWay.START && plan.start().state().cords().isEmpty();
+    boolean bare =
+        between.isEmpty() && song == DirectWay.START && plan.start().state().cords().isEmpty();
     return bare ? " from a rig with nothing plugged" : "";
   }
 }

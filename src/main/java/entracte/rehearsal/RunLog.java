@@ -124,12 +124,30 @@ public final class RunLog {
         + (last ? " was cut off and is left out." : " cannot be read and is left out.");
   }
 
-  /**
-   * Makes sure that runs can be added, without adding anything.
-   *
-   * @throws IOException if they cannot
-   */
-  void tryOut() throws IOException {
+  /** Why runs cannot be added, as {@link #why} says it; found out without adding anything. */
+  Optional<String> trouble() {
+    try {
+      tryOut();
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(why(e));
+    }
+  }
+
+  /** What hinders, in our own words: what the system says of it is written for programmers. */
+  public String why(IOException problem) {
+    if (Files.isDirectory(file)) {
+      return file + " is a folder";
+    }
+    if (Files.isSymbolicLink(file)) {
+      return file + " is a link";
+    }
+    return problem instanceof AccessDeniedException
+        ? file + " may not be read or changed"
+        : file + " cannot be read or written";
+  }
+
+  private void tryOut() throws IOException {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS).close();
     } else if (!Files.isWritable(file.toAbsolutePath().getParent())) {

@@ -49,6 +49,14 @@ final class RunWords {
     return took + "; " + TimeText.of(Math.abs(spare)) + (spare >= 0 ? " to spare." : " too long.");
   }
 
+  /** {@code 4.6 s is far quicker than the 1 min 18 s to be expected; was that all of it?}. */
+  static String doubted(Run run, double expected) {
+    return took(run)
+        + " is far quicker than the "
+        + TimeText.of(expected)
+        + " that were to be expected. Was that the whole changeover?";
+  }
+
   static String took(Run run) {
     return String.format(Locale.ROOT, "%.1f s", run.seconds());
   }

@@ -52,6 +52,8 @@ public final class Summary {
     standings.forEach(summary::changeover);
     summary.lines.add("");
     summary.lines.addAll(new Overview(learned, summary.before).lines(standings));
+    summary.otherWays();
+    summary.lines.addAll(OwnHands.lines(sheet, learned));
     summary.wholeSet();
     return List.copyOf(summary.lines);
   }
@@ -94,11 +96,10 @@ public final class Summary {
             + TimeText.of(outlook.below(0.9, 1));
     double best = runs.stream().mapToDouble(Run::seconds).min().orElseThrow();
     int slips = runs.stream().mapToInt(Run::slips).sum();
-    return (runs.size() == 1 ? "1 run" : runs.size() + " runs")
-        + ", last "
-        + TimeText.of(runs.get(runs.size() - 1).seconds())
-        + ", best "
-        + TimeText.of(best)
+    String last = TimeText.of(runs.get(runs.size() - 1).seconds());
+    return (runs.size() == 1
+            ? "1 run of " + last
+            : runs.size() + " runs, last " + last + ", best " + TimeText.of(best))
         + RunWords.slips(slips)
         + "; "
         + next
@@ -129,16 +130,14 @@ public final class Summary {
     if (needed.chance() < EVEN) {
       return "Practice alone hardly gets it to " + safe + ": plan it otherwise.";
     }
-    String many = needed.many() >= Needed.MOST ? Needed.MOST + " or more" : "" + needed.many();
-    return "For "
-        + safe
-        + " about "
-        + more(Math.max(1, needed.likely()))
-        + ", perhaps "
-        + Math.max(1, needed.few())
-        + " to "
-        + many
-        + ".";
+    int few = Math.max(1, needed.few());
+    String well = needed.many() <= few ? "" : ": " + few + " if it goes well, ";
+    String badly = well.isEmpty() ? "" : badly(needed.many());
+    return "For " + safe + " about " + more(Math.max(1, needed.likely())) + well + badly + ".";
+  }
+
+  private static String badly(int many) {
+    return many >= Needed.MOST ? "but practice alone may not do it" : many + " if it goes badly";
   }
 
   private static String more(int runs) {
@@ -158,6 +157,10 @@ public final class Summary {
         + ", odds "
         + Odds.text(leading ? exponential : 1 - exponential)
         + ".";
+  }
+
+  private void otherWays() {
+    sheet.cues().forEach(cue -> OtherWays.to(cue, learned).ifPresent(lines::add));
   }
 
   private void wholeSet() {

@@ -1,5 +1,6 @@
 package entracte.terminal;
 
+import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
@@ -40,8 +41,21 @@ public final class Keyboard implements AutoCloseable {
    * @throws IOException if the terminal does not say
    */
   public int columns() throws IOException {
+    return size().getColumns();
+  }
+
+  /**
+   * How many lines the terminal shows.
+   *
+   * @throws IOException if the terminal does not say
+   */
+  public int rows() throws IOException {
+    return size().getRows();
+  }
+
+  private TerminalSize size() throws IOException {
     try {
-      return terminal.getTerminalSize().getColumns();
+      return terminal.getTerminalSize();
     } catch (IllegalArgumentException | IndexOutOfBoundsException unsaid) {
       throw new IOException("no size", unsaid); // of a terminal that tells no figures
     }

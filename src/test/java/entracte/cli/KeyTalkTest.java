@@ -10,7 +10,9 @@ import entracte.terminal.Key;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** A rehearsal's conversation in keys, each pressed a second after the one before. */
@@ -84,16 +86,60 @@ class KeyTalkTest {
   @Test
   void theClockRunsBelowTheMoveAndIsGoneAfterIt() {
     talk.key(new Key.Letter('s'));
-    talk.ask("    2/7  TURN osc 1 tune to 3 ", () -> 12.9);
+    talk.ask("    2/7  TURN osc 1 tune to 3 ", () -> "12 s of 45 s");
     talk.key(new Key.Says(Input.NEXT));
-    talk.ask("    2/7  TURN osc 1 tune to 3 ", () -> 14.1);
+    talk.ask("    2/7  TURN osc 1 tune to 3 ", () -> "14 s of 45 s");
     talk.say("next");
+    String gone = "<" + " ".repeat(35) + "<";
+    assertEquals(
+        "    2/7 TURN osc 1 tune to 3\n"
+            + "<        12 s of 45 s               "
+            + gone
+            + "<        14 s of 45 s               "
+            + gone
+            + "next\n",
+        shown().replace('\r', '<'));
+  }
+
+  private static List<String> moves(int count) {
+    return IntStream.rangeClosed(1, count).mapToObj(n -> "  move " + n).toList();
+  }
+
+  @Test
+  void aListLongerThanTheScreenIsShownPageByPage() {
+    talk.low(10);
+    talk.key(new Key.Says(Input.NEXT));
+    talk.list(moves(9));
     assertEquals(
         """
-            2/7 TURN osc 1 tune to 3
-        <        12 s<                <<        14 s<                <next
+          move 1
+          move 2
+          move 3
+          move 4
+          move 5
+          move 6
+          move 7
+        Enter shows the rest, 2 more lines:\s
+          move 8
+          move 9
         """,
-        shown().replace('\r', '<'));
+        shown());
+  }
+
+  @Test
+  void whoEndsInTheMiddleOfAListEndsWhatItBelongsTo() {
+    talk.low(10);
+    talk.key(new Key.Letter('q'));
+    talk.list(moves(30));
+    assertEquals(Optional.of("q"), talk.ask("? "));
+    assertTrue(!shown().contains("move 8"), shown());
+  }
+
+  @Test
+  void aListThatFitsAsksNothing() {
+    talk.low(10);
+    talk.list(moves(7));
+    assertTrue(shown().endsWith("  move 7\n"), shown());
   }
 
   @Test
@@ -101,7 +147,7 @@ class KeyTalkTest {
     talk.key(new Key.Says(Input.NEXT));
     talk.ask(
         "   10/22  MOVE from mult 1 tap 1, to scale 1 channel 1 out; keep the plug in osc 3 pitch",
-        () -> 0);
+        () -> "0 s");
     assertTrue(shown().contains("\n        osc 3 pitch\n"), shown());
   }
 

@@ -52,13 +52,24 @@ class LearnedTest {
   @Test
   void withRunsTheSecondsComeFromThemAndSayHowMany() {
     Learned learned = after(60, 55, 52, 50, 50, 49, 50, 50);
-    assertEquals(50, learned.seconds(TO_KETTLES), 2.5);
+    assertEquals(50, learned.seconds(TO_KETTLES), 3);
     assertEquals(8, learned.runs(TO_KETTLES));
-    assertEquals("Times are learned from 8 timed runs.", learned.origin());
+    assertEquals("Times are learned from 8 timed runs of 1 changeover.", learned.origin());
     CueSheet sheet = CueSheet.of(PLAN, learned);
     assertEquals(8, sheet.cues().get(1).runs());
     assertEquals(0, sheet.cues().get(2).runs());
     assertEquals(learned.origin(), sheet.aboutTimes());
+  }
+
+  /** What is told of several changeovers tells of the player; of one, of that one as well. */
+  @Test
+  void aSingleRunMovesTheOthersByHalfAtMost() {
+    List<Step> toBus = CueSheet.of(PLAN, NOBODY).cues().get(2).steps();
+    double usual = NOBODY.seconds(toBus);
+    double part = 0.4;
+    double once = after(part * Law.usualPart(1) * NOBODY.seconds(TO_KETTLES)).seconds(toBus);
+    assertTrue(once > usual * (1 + part) / 2, once + " of " + usual);
+    assertTrue(once < usual, once + " of " + usual);
   }
 
   @Test

@@ -61,10 +61,8 @@ class PlotTest {
   }
 
   @Test
-  void oneRunAloneIsDrawnToo() {
-    List<String> lines = Plot.lines(runs(50), OptionalDouble.empty(), 60);
-    assertEquals("      50 s | o", lines.get(0));
-    assertEquals(7, lines.size());
+  void oneRunIsNoCourseToDraw() {
+    assertEquals(List.of(), Plot.lines(runs(50), OptionalDouble.of(30), 60));
   }
 
   @Test

@@ -13,10 +13,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Rehearsals of {@link KitchenDances}, typed line by line; each answer takes three seconds. */
+/**
+ * Rehearsals of {@link KitchenDances}, typed line by line; each answer takes three seconds, or 25
+ * where one press is for the whole.
+ */
 class PracticeTest {
   private static final Plan PLAN = KitchenDances.plan();
 
@@ -27,7 +32,7 @@ class PracticeTest {
 
   private TypedDialogue rehearse(Choice choice, boolean stepByStep, String... answers)
       throws IOException {
-    TypedDialogue dialogue = new TypedDialogue(3, Arrays.asList(answers));
+    TypedDialogue dialogue = new TypedDialogue(stepByStep ? 3 : 25, Arrays.asList(answers));
     Practice.Settings settings = new Practice.Settings(choice, stepByStep, DirectWay.START);
     Practice.rehearse(PLAN, RunLog.beside(folder), settings, dialogue, dialogue.clock());
     return dialogue;
@@ -61,7 +66,11 @@ class PracticeTest {
         """,
         String.join("\n", said.subList(from, from + 3)) + "\n");
     assertEquals("21.0 s; 9 s to spare.", said.get(from + 1 + STEPS_TO_KETTLES));
-    assertTrue(said.get(said.size() - 2).startsWith("Odds of the gap next time: "));
+    assertTrue(said.get(said.size() - 3).startsWith("Odds of the gap next time: "));
+    assertTrue(
+        said.get(said.size() - 2)
+            .startsWith("It tells of your hands as well: the other changeovers are now expected"),
+        said.toString());
     assertEquals(
         "Enter goes on, r once more, w withdraws this time, q ends: ", said.get(said.size() - 1));
   }
@@ -126,7 +135,7 @@ class PracticeTest {
   void onePressMayTimeTheWhole() throws IOException {
     rehearse(new Choice.To(2), false, "", "", "s", "", "q");
     Run run = runs().get(0);
-    assertEquals(6, run.seconds());
+    assertEquals(50, run.seconds());
     assertEquals(1, run.slips());
     assertEquals(List.of(), run.each());
   }
@@ -168,6 +177,89 @@ class PracticeTest {
         said.contains(
             "Bring the rig to where Plain Morning leaves it, without the clock: 5 moves."),
         said.toString());
+  }
+
+  /** Cords 1 and 2 hang already where they do in the end; the knobs have not been touched. */
+  @Test
+  void onceMoreAfterAStopTakesBackOnlyWhatWasDone() throws IOException {
+    List<String> said = rehearse(new Choice.To(2), true, typed("", 4, "x", "r", "q")).said();
+    int back =
+        said.indexOf("Bring the rig to where Plain Morning leaves it, without the clock: 2 moves.");
+    assertEquals(
+        List.of(
+            "  LOWER the main level before any plug or switch moves",
+            "  MOVE from keys pitch 2, to keys pitch 1; keep the plug in osc 1 pitch 1",
+            "  RAISE the main level slowly"),
+        said.subList(back + 1, back + 4));
+  }
+
+  @Test
+  void whoEndsOnTheWayLeavesTheRigBetweenTwoSongs() throws IOException {
+    TypedDialogue dialogue = new TypedDialogue(3, Arrays.asList(typed("", 4, "x", "q")));
+    Practice.Settings settings = new Practice.Settings(new Choice.To(2), true, DirectWay.START);
+    Practice.Outcome outcome =
+        Practice.rehearse(PLAN, RunLog.beside(folder), settings, dialogue, dialogue.clock());
+    assertEquals(OptionalInt.empty(), outcome.standing());
+  }
+
+  @Test
+  void aRunThatIsHardlyPossibleIsAskedAbout() throws IOException {
+    TypedDialogue hasty = new TypedDialogue(0.5, Arrays.asList(typed("", 2 + STEPS_TO_KETTLES)));
+    Practice.Settings settings = new Practice.Settings(new Choice.To(2), true, DirectWay.START);
+    Practice.rehearse(PLAN, RunLog.beside(folder), settings, hasty, hasty.clock());
+    assertTrue(
+        hasty.said().stream()
+            .anyMatch(
+                line ->
+                    line.matches(
+                        "3\\.5 s is far quicker than the \\d+ s that were to be expected\\."
+                            + " Was that the whole changeover\\?")),
+        hasty.said().toString());
+    assertEquals(List.of(), runs());
+    String[] kept = typed("", 2 + STEPS_TO_KETTLES, "y", "q");
+    TypedDialogue sure = new TypedDialogue(0.5, Arrays.asList(kept));
+    Practice.rehearse(PLAN, RunLog.beside(folder), settings, sure, sure.clock());
+    assertEquals(3.5, runs().get(0).seconds());
+  }
+
+  @Test
+  void withoutALogThePlayerMayGoOn() throws IOException {
+    Path nowhere = folder.resolve("gone").resolve("rehearsal.log");
+    TypedDialogue dialogue = new TypedDialogue(20, List.of("", "", "", "", "w", "q"));
+    Practice.Settings settings = new Practice.Settings(new Choice.To(2), false, DirectWay.START);
+    Practice.rehearse(PLAN, RunLog.in(nowhere), settings, dialogue, dialogue.clock());
+    List<String> said = dialogue.said();
+    assertEquals(
+        "No time will be kept: "
+            + nowhere
+            + " may not be read or changed. The odds hold until you end.",
+        said.get(0));
+    assertEquals("Enter goes on without, q ends: ", said.get(1));
+    assertTrue(
+        said.contains("This time is not kept: " + nowhere + " cannot be read or written."),
+        said.toString());
+    assertTrue(said.contains("Withdrawn."), said.toString());
+  }
+
+  @Test
+  void runsOfAnotherPlanAreToldApart() throws IOException {
+    Run other =
+        new Run(
+            TypedDialogue.BEGIN,
+            Run.Where.REHEARSAL,
+            "Two Kettles",
+            "0000000000",
+            50,
+            0,
+            new Makeup(Map.of(Work.PLUG, 40.0)),
+            List.of());
+    RunLog.beside(folder).add(other);
+    assertTrue(
+        rehearse(new Choice.To(2), true, "", "q")
+            .said()
+            .contains(
+                "1 run was of other moves to Two Kettles, before the plan changed; they tell of"
+                    + " your hands, but not of these moves."));
   }
 
   @Test

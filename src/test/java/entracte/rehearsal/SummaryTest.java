@@ -41,7 +41,8 @@ class SummaryTest {
   @Test
   void aChangeoverThatWasRehearsedIsShownWithItsTimesAndOdds() {
     List<String> lines = lines(44, 38, 35, 31, 29);
-    assertEquals("Kitchen Dances. Times are learned from 5 timed runs.", lines.get(0));
+    assertEquals(
+        "Kitchen Dances. Times are learned from 5 timed runs of 1 changeover.", lines.get(0));
     int from = lines.indexOf("To 2 Two Kettles: 6 moves, gap 30 s");
     assertEquals("      44 s | x", lines.get(from + 1));
     assertEquals(
@@ -94,6 +95,42 @@ class SummaryTest {
     List<String> lines = lines(18, 17, 17, 16, 16, 16, 16, 16);
     assertTrue(
         lines.stream().anyMatch(line -> line.endsWith("Safe: 80 % or more.")), lines.toString());
+  }
+
+  /** One point is no course, and a time that was never taken is not safe. */
+  @Test
+  void oneRunIsToldInWords() {
+    List<String> lines = lines(17);
+    int from = lines.indexOf("To 2 Two Kettles: 6 moves, gap 30 s");
+    assertTrue(
+        lines.get(from + 1).startsWith("  1 run of 17 s, 1 slip; next about "), lines.toString());
+    assertTrue(
+        lines.stream().anyMatch(line -> line.matches("   3     - .* (try it|\\d+ more) +Late Bus")),
+        lines.toString());
+  }
+
+  @Test
+  void theSecondsLearnedOfTheHandsAreTold() {
+    String lines = String.join("\n", lines(44, 38, 35, 31, 29));
+    assertTrue(
+        lines.matches(
+            "(?s).*\nSeconds of your hands, and in brackets what was thought before the first run:"
+                + " to read a line \\d\\.\\d \\(\\d\\.\\d\\), .*, the main level .*\n"
+                + "Of the time of a first run the second takes some \\d+ %, the fifth \\d+ %\\..*"),
+        lines);
+  }
+
+  /** The nine in ten of those who learn least need more runs than anybody counts. */
+  @Test
+  void howManyMoreRunsIsSaidInPlainWords() {
+    assertTrue(
+        lines(44, 42).stream()
+            .anyMatch(
+                line ->
+                    line.matches(
+                        ".* about \\d+ more runs?: \\d+ if it goes well, (\\d+ if it goes badly|but"
+                            + " practice alone may not do it)\\.")),
+        lines(44, 42).toString());
   }
 
   @Test
