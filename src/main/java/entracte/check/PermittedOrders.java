@@ -4,10 +4,13 @@ import entracte.setlist.OrderRule;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * The orders of a set's songs that its rules permit, said step by step: which song may come next
@@ -15,8 +18,6 @@ import java.util.function.IntPredicate;
  * numbered from 0 in the order of the set.
  */
 public final class PermittedOrders {
-  private static final int NONE = -1;
-
   private final int songs;
 
   /** The first and the last place, from 0, that each song may have. */
@@ -111,9 +112,12 @@ public final class PermittedOrders {
 
   /** A song before one that has a last place has an earlier last place. */
   private void tighten() {
-    for (int round = 0; round < songs; round++) {
+    boolean tighter = true;
+    for (int round = 0; round < songs && tighter; round++) {
+      tighter = false;
       for (int song = 0; song < songs; song++) {
         for (int earlier : before.get(song)) {
+          tighter |= latest[earlier] >= latest[song] || earliest[song] <= earliest[earlier];
           latest[earlier] = Math.min(latest[earlier], latest[song] - 1);
           earliest[song] = Math.max(earliest[song], earliest[earlier] + 1);
         }
@@ -192,17 +196,34 @@ public final class PermittedOrders {
     return false;
   }
 
-  /** Whether every step of an order is permitted. */
+  /** Whether a whole order is permitted: the same as if every step of it may follow. */
   public boolean permits(int[] order) {
-    boolean[] placed = new boolean[songs];
-    int last = NONE;
-    for (int count = 0; count < order.length; count++) {
-      if (!mayFollow(song -> placed[song], count, last, order[count])) {
+    int[] place = new int[songs];
+    for (int at = 0; at < songs; at++) {
+      place[order[at]] = at;
+    }
+    for (int song = 0; song < songs; song++) {
+      if (place[song] < earliest[song] || place[song] > latest[song]) {
         return false;
       }
-      last = order[count];
-      placed[last] = true;
+      for (int earlier : before.get(song)) {
+        if (place[earlier] > place[song]) {
+          return false;
+        }
+      }
     }
-    return true;
+    return together.stream().allMatch(group -> spread(group, place) == group.length - 1)
+        && apart.stream().allMatch(group -> noneMeet(group, place));
+  }
+
+  /** How many places lie from the first of a group to the last. */
+  private static int spread(int[] group, int[] place) {
+    IntSummaryStatistics places = Arrays.stream(group).map(song -> place[song]).summaryStatistics();
+    return places.getMax() - places.getMin();
+  }
+
+  private static boolean noneMeet(int[] group, int[] place) {
+    int[] places = Arrays.stream(group).map(song -> place[song]).sorted().toArray();
+    return IntStream.range(1, places.length).noneMatch(i -> places[i] == places[i - 1] + 1);
   }
 }
