@@ -5,6 +5,7 @@ import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.Pace;
 import entracte.plan.Options;
+import entracte.plan.Plan;
 import entracte.plan.Result;
 import entracte.plan.Start;
 import entracte.plan.Verifier;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
@@ -55,8 +57,12 @@ final class StageAnswer {
 
   private final List<String> lost = new ArrayList<>();
 
+  /** The plan in force, from which the next one begins. */
+  private Optional<Plan> known;
+
   /**
    * @param set with its drone, if it has one, as the last song
+   * @param known the plan in force, if there is one
    * @param obsolete whether a newer request has come
    */
   StageAnswer(
@@ -65,6 +71,7 @@ final class StageAnswer {
       Pace pace,
       InstantSource clock,
       Effect.Plan request,
+      Optional<Plan> known,
       BooleanSupplier obsolete,
       Consumer<Event> told) {
     this.set = set;
@@ -72,11 +79,17 @@ final class StageAnswer {
     this.pace = pace;
     this.clock = clock;
     this.request = request;
+    this.known = known;
     this.obsolete = obsolete;
     this.told = told;
     request.dead().forEach(name -> set.setList().rig().module(name).ifPresent(dead::add));
     Map<String, String> jumpers = request.rig().jumpers();
     standing = jumpers.isEmpty() ? set : set.withJumpers(jumpers);
+  }
+
+  /** The plan in force after the answer. */
+  Optional<Plan> known() {
+    return known;
   }
 
   void give() {
@@ -171,8 +184,9 @@ final class StageAnswer {
     PlayableSet playable = songs(some);
     RigState state = new RigByName(playable.setList().rig()).state(request.rig());
     Start start = request.midShow() ? Start.midSet(state) : Start.beforeShow(state);
-    return planning.plan(
-        playable, Options.defaults().withStart(start).withSeconds(seconds).withCancel(obsolete));
+    Options options =
+        Options.defaults().withStart(start).withSeconds(seconds).withCancel(obsolete);
+    return planning.plan(playable, known.map(options::withNear).orElse(options));
   }
 
   private Result patiently(Result first) {
@@ -218,6 +232,7 @@ final class StageAnswer {
     }
     Map<String, String> jumpers = new TreeMap<>();
     planned.plan().jumpers().forEach((in, position) -> jumpers.put(in.toString(), position));
+    known = Optional.of(planned.plan());
     told(ways, note, jumpers);
   }
 

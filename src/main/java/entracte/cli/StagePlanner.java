@@ -2,9 +2,11 @@ package entracte.cli;
 
 import entracte.check.PlayableSet;
 import entracte.cue.Pace;
+import entracte.plan.Plan;
 import entracte.stage.Effect;
 import entracte.stage.Event;
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -22,6 +24,9 @@ final class StagePlanner {
   private final Consumer<Event> told;
   private final BlockingQueue<Effect.Plan> requests = new LinkedBlockingQueue<>();
   private final AtomicInteger latest = new AtomicInteger();
+
+  /** The plan in force; only the planning thread looks at it. */
+  private Optional<Plan> known = Optional.empty();
 
   StagePlanner(
       PlayableSet set, Planning planning, Pace pace, InstantSource clock, Consumer<Event> told) {
@@ -53,12 +58,20 @@ final class StagePlanner {
   private void answer(Effect.Plan request) {
     StageAnswer answer =
         new StageAnswer(
-            set, planning, pace, clock, request, () -> request.request() != latest.get(), told);
+            set,
+            planning,
+            pace,
+            clock,
+            request,
+            known,
+            () -> request.request() != latest.get(),
+            told);
     if (request.request() != latest.get()) {
       return;
     }
     try {
       answer.give();
+      known = answer.known();
     } catch (RuntimeException mistake) {
       answer.fail("The planner failed: " + mistake.getMessage());
     }

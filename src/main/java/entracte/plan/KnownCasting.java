@@ -1,7 +1,10 @@
 package entracte.plan;
 
+import entracte.rig.Control;
+import entracte.rig.Position;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Takes over the casting of another plan for every song that is the same in both. */
@@ -23,7 +26,11 @@ final class KnownCasting {
       plan.songs().stream()
           .filter(known -> known.song().name().equals(name))
           .findFirst()
-          .ifPresent(known -> takeOver(casting, here, known.casting()));
+          .ifPresent(
+              known -> {
+                takeOver(casting, here, known.casting());
+                takeOverShut(casting, here, known.positions());
+              });
     }
     return casting;
   }
@@ -37,6 +44,19 @@ final class KnownCasting {
         casting.strip[song] = strips(problem.shapes.get(song).get(shape), modules.get(), known);
         return;
       }
+    }
+  }
+
+  /** A channel that stood shut may hold a cord that waits. */
+  private void takeOverShut(Casting casting, int song, Map<Control, Position> known) {
+    for (int strip = 0; strip < rig.strips(); strip++) {
+      int[] controls = rig.closedControls[strip];
+      boolean shut = controls.length > 0;
+      for (int i = 0; i < controls.length; i++) {
+        Position at = known.get(rig.controls.get(controls[i]));
+        shut &= rig.position(controls[i], rig.closedValues[strip][i]).equals(at);
+      }
+      casting.shut[strip][song] = shut;
     }
   }
 

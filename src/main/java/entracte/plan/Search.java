@@ -54,7 +54,10 @@ final class Search {
   Result run() {
     try (Workers workers = new Workers()) {
       Bounds bounds = new Bounds(toBound, workers, this::mustStop);
-      if (options.near().isEmpty()) {
+      if (options.near().isPresent()) {
+        keepIfBetter(bestCasting, finish.plan(bestCasting));
+        tell();
+      } else {
         bounds.improve(2, FIRST_PROOF_STEPS, 1);
         bound = bounds.whole();
       }
