@@ -184,8 +184,7 @@ final class StageAnswer {
     PlayableSet playable = songs(some);
     RigState state = new RigByName(playable.setList().rig()).state(request.rig());
     Start start = request.midShow() ? Start.midSet(state) : Start.beforeShow(state);
-    Options options =
-        Options.defaults().withStart(start).withSeconds(seconds).withCancel(obsolete);
+    Options options = Options.defaults().withStart(start).withSeconds(seconds).withCancel(obsolete);
     return planning.plan(playable, known.map(options::withNear).orElse(options));
   }
 

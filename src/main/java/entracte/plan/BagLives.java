@@ -15,16 +15,26 @@ final class BagLives {
 
   private final int[][] after;
 
-  /** The greatest length that the cord needs anywhere. */
+  /** The length of a cord that was there at the start, or 0 if any will do. */
+  private final int[][] given;
+
+  /** The greatest length that the cord needs anywhere, or has. */
   private final int[][] need;
 
-  BagLives(Problem problem, BagFlow flow, BagPlaces places, int columns) {
+  BagLives(Problem problem, CordLedger cords, BagFlow flow, BagPlaces places) {
     this.problem = problem;
     this.flow = flow;
     this.places = places;
+    int columns = cords.columns;
     before = empty(places.count(), columns);
     after = empty(places.count(), columns);
+    given = new int[places.count()][columns];
     need = new int[places.count()][columns];
+    for (int place = 0; place < given.length; place++) {
+      int first = places.uses.get(place).get(0);
+      boolean stands = cords.columnOf[first] == 0 && flow.holds(place, 0);
+      given[place][0] = stands ? problem.start.state().lengthCm().get(first) : 0;
+    }
     for (int[] shift : flow.shifts()) {
       after[shift[0]][shift[1]] = shift[2];
     }
@@ -51,8 +61,12 @@ final class BagLives {
     for (int column = 0; column < columns; column++) {
       for (int place = 0; place < after.length; place++) {
         int earlier = before[place][column];
-        int own = places.lengthNeeded(place, problem);
-        need[place][column] = earlier < 0 ? own : Math.max(own, need[earlier][column - 1]);
+        if (earlier >= 0) {
+          given[place][column] = given[earlier][column - 1];
+          need[place][column] = need[earlier][column - 1];
+        }
+        int own = Math.max(given[place][column], places.lengthNeeded(place, problem));
+        need[place][column] = Math.max(need[place][column], own);
       }
     }
     for (int column = columns - 2; column >= 0; column--) {
@@ -69,24 +83,43 @@ final class BagLives {
     return flow.holds(place, column) && need[place][column] >= length;
   }
 
+  /** Whether a cord from the start is too short for where it is now. */
+  boolean isTooShort(int place, int column) {
+    return flow.holds(place, column)
+        && given[place][column] > 0
+        && given[place][column] < places.lengthNeeded(place, problem);
+  }
+
   /** Bans of which one must hold if no cord that must be so long is to be in a place. */
   List<BagBan> against(int place, int column, int length) {
     if (places.lengthNeeded(place, problem) >= length) {
       boolean waits = !places.isRequired(place, column);
       return waits ? List.of(BagBan.from(place, column)) : List.of();
     }
+    if (given[place][column] >= length) {
+      return sinceStart(place, column);
+    }
     List<BagBan> bans = earlier(place, column, length);
     return bans.isEmpty() ? later(place, column, length) : bans;
   }
 
-  /** The way here from the last place that needs the length; empty if there is none. */
-  private List<BagBan> earlier(int place, int column, int length) {
+  /** The whole way of a cord from where it came into the rig, last step first. */
+  List<BagBan> sinceStart(int place, int column) {
     List<BagBan> bans = new ArrayList<>();
     int at = place;
     for (int c = column; before[at][c] >= 0; c--) {
       bans.add(new BagBan(before[at][c], c - 1, at));
       at = before[at][c];
-      if (places.lengthNeeded(at, problem) >= length) {
+    }
+    return bans;
+  }
+
+  /** The way here from the last place that needs the length; empty if there is none. */
+  private List<BagBan> earlier(int place, int column, int length) {
+    List<BagBan> bans = new ArrayList<>();
+    for (BagBan step : sinceStart(place, column)) {
+      bans.add(step);
+      if (places.lengthNeeded(step.place(), problem) >= length) {
         return bans;
       }
     }

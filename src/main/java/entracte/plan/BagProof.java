@@ -90,10 +90,10 @@ final class BagProof {
 
   /** Bans of which one must hold, perhaps none; empty if nothing is wrong with the flow. */
   private Optional<List<BagBan>> clash(BagFlow flow) {
-    BagLives lives = new BagLives(problem, flow, places, cords.columns);
+    BagLives lives = new BagLives(problem, cords, flow, places);
     for (int column = 1; column < cords.columns; column++) {
       Optional<List<BagBan>> excluded = excluded(flow, column);
-      Optional<List<BagBan>> clash = excluded.isPresent() ? excluded : tooLong(lives, column);
+      Optional<List<BagBan>> clash = excluded.isPresent() ? excluded : lengths(lives, column);
       if (clash.isPresent()) {
         return clash;
       }
@@ -125,8 +125,13 @@ final class BagProof {
     return waiting;
   }
 
-  /** More cords that must be so long than there are. */
-  private Optional<List<BagBan>> tooLong(BagLives lives, int column) {
+  /** A cord that is too short for where it goes, or more that are so long than there are. */
+  private Optional<List<BagBan>> lengths(BagLives lives, int column) {
+    for (int place = 0; place < places.count(); place++) {
+      if (lives.isTooShort(place, column)) {
+        return Optional.of(lives.sinceStart(place, column));
+      }
+    }
     int longEnough = 0;
     for (Map.Entry<Integer, Integer> stock :
         problem.rig.rig.cords().countByLengthCm().descendingMap().entrySet()) {
