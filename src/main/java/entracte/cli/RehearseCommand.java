@@ -120,7 +120,7 @@ final class RehearseCommand implements Callable<Integer> {
       if (what.csv) {
         Csv.lines(log).forEach(streams::line);
       } else if (what.imported != null) {
-        elsewhere(playable, log).of(what.imported, hearing.clock().now().instant());
+        elsewhere(playable, log).of(what.imported);
       } else if (what.nights) {
         elsewhere(playable, log).ofNightsBeside(set.path());
       } else if (what.summary) {
@@ -147,7 +147,7 @@ final class RehearseCommand implements Callable<Integer> {
 
   private TimesFromElsewhere elsewhere(PlayableSet playable, RunLog log) {
     return new TimesFromElsewhere(
-        streams, playable, log, () -> Player.words(plan(playable), set.path()));
+        streams, hearing, playable, log, () -> Player.words(plan(playable), set.path()));
   }
 
   private void rehearse(Plan plan, RunLog log, Choice choice, int standing) throws IOException {

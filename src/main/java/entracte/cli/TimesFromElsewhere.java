@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /** Brings times into the log that were not taken in a rehearsal. */
@@ -22,11 +23,14 @@ final class TimesFromElsewhere {
   private final PlayableSet set;
   private final RunLog log;
   private final Supplier<CueSheet> sheet;
+  private final Hearing hearing;
 
   /**
    * @param sheet the plan in words; asked for only once there is something to add
    */
-  TimesFromElsewhere(Streams streams, PlayableSet set, RunLog log, Supplier<CueSheet> sheet) {
+  TimesFromElsewhere(
+      Streams streams, Hearing hearing, PlayableSet set, RunLog log, Supplier<CueSheet> sheet) {
+    this.hearing = hearing;
     this.streams = streams;
     this.set = set;
     this.log = log;
@@ -34,9 +38,20 @@ final class TimesFromElsewhere {
   }
 
   /** The times of a file. */
-  void of(Path file, Instant now) throws IOException {
+  void of(Path file) throws IOException {
     List<Timed> times = read(file);
-    streams.line(TimedMoves.into(log, times, sheet.get(), rig(), now).text());
+    Instant now = hearing.clock().now().instant();
+    streams.line(TimedMoves.into(log, times, sheet.get(), rig(), this::isSure, now).text());
+  }
+
+  /** Only a clear yes counts; where nobody can answer there is none. */
+  private boolean isSure(String doubt) {
+    try (Talk talk = hearing.with(streams, Optional.empty())) {
+      talk.say(doubt);
+      return talk.ask("Was that played? y adds it, Enter leaves it out: ")
+          .filter("y"::equals)
+          .isPresent();
+    }
   }
 
   private List<Timed> read(Path file) {
@@ -62,7 +77,7 @@ final class TimesFromElsewhere {
     Added added =
         told.played().isEmpty()
             ? new Added(0, 0, 0, 0)
-            : Nights.into(log, told.played(), sheet.get(), rig());
+            : Nights.into(log, told.played(), sheet.get(), rig(), this::isSure);
     streams.line(added.text());
   }
 

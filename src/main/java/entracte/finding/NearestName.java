@@ -26,6 +26,9 @@ public final class NearestName {
   /** How many names an advice lists before it says how many more there are. */
   private static final int LISTED = 8;
 
+  /** So many are listed whole: who looks for a key wants to see them all. */
+  private static final int LISTED_WHOLE = 16;
+
   private NearestName() {}
 
   /** The nearest of {@code known} (of its first 2000), if any is near; of equals the first. */
@@ -57,8 +60,9 @@ public final class NearestName {
 
   private static String list(Collection<String> known) {
     String first = String.join(", ", known.stream().limit(LISTED).toList());
-    int more = known.size() - LISTED;
-    return more > 0 ? first + " and " + more + " more" : first;
+    return known.size() <= LISTED_WHOLE
+        ? String.join(", ", known)
+        : first + " and " + (known.size() - LISTED) + " more";
   }
 
   /** How many slips are forgiven; -1 if the name is no candidate for mistyping. */

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param runs that the log has now
  * @param known runs that it had already, and so were not added again
- * @param hasty runs quicker than any hands, such as a walk through the steps at a soundcheck
+ * @param hasty runs quicker than hands are, such as a walk through the steps at a soundcheck, for
+ *     which nobody spoke up
  * @param leftOver times that belong to no whole run
  */
 public record Added(int runs, int known, int hasty, int leftOver) {
@@ -20,7 +21,7 @@ public record Added(int runs, int known, int hasty, int leftOver) {
       parts.add(known == 1 ? "1 was in the log already" : known + " were in the log already");
     }
     if (hasty > 0) {
-      parts.add(hasty + (hasty == 1 ? " is" : " are") + " quicker than any hands and left out");
+      parts.add(hasty + (hasty == 1 ? " is" : " are") + " far too quick and left out");
     }
     if (leftOver > 0) {
       parts.add("lines that belong to no whole run of this plan: " + leftOver);

@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Changeovers that were timed on stage, for the log. */
@@ -51,21 +52,25 @@ public final class Nights {
    * Adds what the log does not have yet, nor had before it was withdrawn.
    *
    * @param sheet the plan as it is now; a step of it that was played tells how far it goes
+   * @param sure asked whether a run was played that is hardly possible
    * @throws IOException if the log cannot be read or written
    */
-  public static Added into(RunLog log, List<Played> played, CueSheet sheet, Rig rig)
+  public static Added into(
+      RunLog log, List<Played> played, CueSheet sheet, Rig rig, Predicate<String> sure)
       throws IOException {
     Set<Instant> known = log.everAdded().stream().map(Run::when).collect(Collectors.toSet());
-    TimeModel model = new TimeModel(rig);
+    Learned learned = Learned.from(rig, log);
     int added = 0;
     int hasty = 0;
     for (Played each : played) {
-      Run run = run(each, steps(each, sheet), model);
-      if (Haste.isImpossible(run, model.hands())) {
-        hasty++;
-      } else if (known.add(each.ended())) {
-        log.add(run);
-        added++;
+      Run run = run(each, steps(each, sheet), learned.model());
+      if (known.add(each.ended())) {
+        boolean counts = Haste.counts(run, learned.player(), sure);
+        if (counts) {
+          log.add(run);
+        }
+        added += counts ? 1 : 0;
+        hasty += counts ? 0 : 1;
       }
     }
     return new Added(added, played.size() - added - hasty, hasty, 0);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -32,23 +33,27 @@ public final class TimedMoves {
    * Adds all whole runs to a log, as played on stage. They tell no moment; so a run of the same
    * changeover with the same seconds in every step counts as one that was added before.
    *
+   * @param sure asked whether a run was played that is hardly possible
    * @param when the time to write down for the first of them; each next one is a moment later
    * @throws IOException if the log cannot be read or written
    */
-  public static Added into(RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Instant when)
+  public static Added into(
+      RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Predicate<String> sure, Instant when)
       throws IOException {
     Set<String> known = log.everAdded().stream().map(TimedMoves::times).collect(Collectors.toSet());
-    TimeModel model = new TimeModel(rig);
-    List<Run> whole = whole(moves, sheet, model, when);
+    Learned learned = Learned.from(rig, log);
+    List<Run> whole = whole(moves, sheet, learned.model(), when);
     int used = whole.stream().mapToInt(run -> run.each().size()).sum();
     int added = 0;
     int hasty = 0;
     for (Run run : whole) {
-      if (Haste.isImpossible(run, model.hands())) {
-        hasty++;
-      } else if (!known.contains(times(run))) {
-        log.add(run);
-        added++;
+      if (!known.contains(times(run))) {
+        boolean counts = Haste.counts(run, learned.player(), sure);
+        if (counts) {
+          log.add(run);
+        }
+        added += counts ? 1 : 0;
+        hasty += counts ? 0 : 1;
       }
     }
     return new Added(added, whole.size() - added - hasty, hasty, moves.size() - used);

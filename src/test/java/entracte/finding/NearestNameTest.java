@@ -1,6 +1,7 @@
 package entracte.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +61,10 @@ final class NearestNameTest {
         "Known here: cutoff, resonance, cv amount, tune.", NearestName.advice("vibrato", KEYS));
     assertEquals("", NearestName.advice("vibrato", List.of()));
     assertEquals(
-        "Known here: 0, 1, 2, 3, 4, 5, 6, 7 and 2 more.",
-        NearestName.advice("vibrato", IntStream.range(0, 10).mapToObj(String::valueOf).toList()));
+        "Known here: 0, 1, 2, 3, 4, 5, 6, 7 and 9 more.",
+        NearestName.advice("vibrato", IntStream.range(0, 17).mapToObj(String::valueOf).toList()));
+    assertTrue(
+        NearestName.advice("vibrato", IntStream.range(0, 16).mapToObj(String::valueOf).toList())
+            .endsWith(", 14, 15."));
   }
 }

@@ -59,7 +59,8 @@ final class SetMistakesTest {
     says(
         HEAD + "volume: 4",
         "set.yaml:3:1: \"volume\" is not known here"
-            + " | Known here: set, rig, gap, park, slot, reserve, fallback, drone and 5 more.");
+            + " | Known here: set, rig, gap, park, slot, reserve, fallback, drone, together, apart,"
+            + " songs, A4, tune on.");
     songSays("temper: 92", "set.yaml:6:3: \"temper\" is not known here | Did you mean \"tempo\"?");
   }
 

@@ -39,7 +39,8 @@ class NightsTest {
   }
 
   private Added add(Nights.Played... played) throws IOException {
-    return Nights.into(RunLog.beside(folder), List.of(played), SHEET, PLAN.setList().rig());
+    return Nights.into(
+        RunLog.beside(folder), List.of(played), SHEET, PLAN.setList().rig(), sure -> false);
   }
 
   @Test
@@ -93,7 +94,7 @@ class NightsTest {
   void aWalkThroughTheStepsIsLeftOut() throws IOException {
     List<Double> seconds = Collections.nCopies(AS_PLANNED.size(), 0.1);
     Added added = add(new Nights.Played(ENDED, "Two Kettles", asTold(), seconds));
-    assertEquals("Added 0 runs; 1 is quicker than any hands and left out.", added.text());
+    assertEquals("Added 0 runs; 1 is far too quick and left out.", added.text());
     assertEquals(List.of(), RunLog.beside(folder).read().runs());
   }
 

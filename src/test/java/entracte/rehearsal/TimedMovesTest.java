@@ -1,6 +1,7 @@
 package entracte.rehearsal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.cue.CueSheet;
 import entracte.cue.KitchenDances;
@@ -23,8 +24,20 @@ class TimedMovesTest {
 
   @TempDir Path folder;
 
+  private final List<String> asked = new ArrayList<>();
+
   private Added bringIn(List<Timed> moves) throws IOException {
-    return TimedMoves.into(RunLog.beside(folder), moves, SHEET, PLAN.setList().rig(), WHEN);
+    return bringIn(moves, false);
+  }
+
+  private Added bringIn(List<Timed> moves, boolean sure) throws IOException {
+    return TimedMoves.into(
+        RunLog.beside(folder),
+        moves,
+        SHEET,
+        PLAN.setList().rig(),
+        doubt -> asked.add(doubt) && sure,
+        WHEN);
   }
 
   private static List<Timed> run(String changeover, int from, int to) {
@@ -77,11 +90,17 @@ class TimedMovesTest {
   }
 
   @Test
-  void aRunQuickerThanAnyHandsIsLeftOut() throws IOException {
+  void aRunThatIsHardlyPossibleNeedsAClearYes() throws IOException {
     List<Timed> moves = new ArrayList<>();
     for (int move = 1; move <= 7; move++) {
       moves.add(new Timed("2", move, 0.1));
     }
     assertEquals(new Added(0, 0, 1, 0), bringIn(moves));
+    assertTrue(
+        asked
+            .get(0)
+            .matches("A run to Two Kettles took 0\\.7 s, where \\d+ s were to be expected\\."),
+        asked.toString());
+    assertEquals(new Added(1, 0, 0, 0), bringIn(moves, true));
   }
 }
