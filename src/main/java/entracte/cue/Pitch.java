@@ -24,12 +24,16 @@ record Pitch(double lowHz, double highHz) {
     return Distance.centsOf(highHz / lowHz);
   }
 
-  /** {@code 7 semitones (ratio 1.498; against a pure 3 to 2 1.49 beats a second)}. */
-  String words() {
+  /**
+   * {@code 7 semitones above osc 1 (ratio 1.498; 1.49 beats a second against a pure 3 to 2)}.
+   *
+   * @param where above or below what
+   */
+  String words(String where) {
     double semitones = cents() / CENTS_PER_SEMITONE;
     String size =
         rounded(semitones) + (rounded(semitones).equals("1") ? " semitone" : " semitones");
-    return size + " (ratio " + ratio() + beats() + ")";
+    return size + " " + where + " (ratio " + ratio() + beats() + ")";
   }
 
   /** {@code 1.498}. */
@@ -41,12 +45,12 @@ record Pitch(double lowHz, double highHz) {
     return Beat.near(cents())
         .map(
             beat ->
-                "; against a pure "
+                "; "
+                    + Beat.rate(beat.perSecond(lowHz, highHz))
+                    + " against a pure "
                     + beat.high()
                     + " to "
-                    + beat.low()
-                    + " "
-                    + Beat.rate(beat.perSecond(lowHz, highHz)))
+                    + beat.low())
         .orElse("");
   }
 

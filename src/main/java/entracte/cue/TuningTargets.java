@@ -157,8 +157,8 @@ final class TuningTargets {
       return ", in unison with " + first.getKey().name() + ", without a beat";
     }
     Pitch pitch = new Pitch(Math.min(sounds, other), Math.max(sounds, other));
-    String place = sounds < other ? " below " : " above ";
-    return ", " + pitch.words() + place + first.getKey().name();
+    String place = sounds < other ? "below " : "above ";
+    return ", " + pitch.words(place + first.getKey().name());
   }
 
   /** How many times the frequency of the key. */

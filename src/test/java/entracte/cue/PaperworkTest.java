@@ -114,8 +114,7 @@ class PaperworkTest {
         List.of(
             "with A4, the A above middle C, held (440 Hz)",
             "osc 1: 220 Hz",
-            "osc 2: 880 Hz, 24 semitones (ratio 4; against a pure 4 to 1 no beat)"
-                + " above osc 1"),
+            "osc 2: 880 Hz, 24 semitones above osc 1 (ratio 4; no beat against a pure 4 to 1)"),
         papers.songs().get(2).tuning());
   }
 

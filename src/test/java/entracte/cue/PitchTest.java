@@ -18,19 +18,21 @@ class PitchTest {
   void aTemperedFifthBeatsSlowly() {
     Pitch fifth = new Pitch(440, 440 * Math.pow(2, 7 / 12.0));
     assertEquals(
-        "7 semitones (ratio 1.498; against a pure 3 to 2 1.49 beats a second)", fifth.words());
+        "7 semitones above low (ratio 1.498; 1.49 beats a second against a pure 3 to 2)",
+        fifth.words("above low"));
   }
 
   @Test
   void aDetunedUnisonBeatsByItsDifference() {
     assertEquals(
-        "0.08 semitones (ratio 1.005; against a pure 1 to 1 2 beats a second)",
-        new Pitch(440, 442).words());
+        "0.08 semitones above low (ratio 1.005; 2 beats a second against a pure 1 to 1)",
+        new Pitch(440, 442).words("above low"));
   }
 
   @Test
   void aTritoneHasNoPureNeighbour() {
-    assertEquals("6 semitones (ratio 1.414)", new Pitch(440, 440 * Math.sqrt(2)).words());
+    assertEquals(
+        "6 semitones below x (ratio 1.414)", new Pitch(440, 440 * Math.sqrt(2)).words("below x"));
   }
 
   @Test
