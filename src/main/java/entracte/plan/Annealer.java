@@ -3,6 +3,7 @@ package entracte.plan;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleSupplier;
 
 /**
  * Improves a casting by simulated annealing (Kirkpatrick, Gelatt and Vecchi 1983): a change that
@@ -30,6 +31,7 @@ final class Annealer {
   private final double unit;
 
   private Optional<Sightings> sightings = Optional.empty();
+  private DoubleSupplier timeGone = () -> 0;
   private Ledger ledger;
   private Moves moves;
   private long cost;
@@ -47,6 +49,11 @@ final class Annealer {
   /** Has every casting reported that is accepted from now on. */
   void report(Sightings to) {
     sightings = Optional.of(to);
+  }
+
+  /** Cools down with the time that there is, from 0 to 1, where that goes faster than the steps. */
+  void keepTo(DoubleSupplier time) {
+    timeGone = time;
   }
 
   Casting best() {
@@ -75,7 +82,8 @@ final class Annealer {
         if (stop.getAsBoolean()) {
           return;
         }
-        temperature = hot * Math.pow(COLD / hot, (double) step / steps);
+        double gone = Math.max((double) step / steps, timeGone.getAsDouble());
+        temperature = hot * Math.pow(COLD / hot, Math.min(1, gone));
       }
       if (reshapes && step % RESHAPE_EVERY == 0) {
         reshape(temperature);

@@ -3,6 +3,7 @@ package entracte.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -156,6 +157,7 @@ final class Search {
                         () -> {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
+                          annealer.keepTo(timeGone());
                           annealer.anneal(steps, heat(i), this::mustMoveOn);
                           return annealer;
                         })
@@ -235,6 +237,19 @@ final class Search {
   private void tell() {
     best.ifPresent(
         plan -> options.progress().accept(new Options.Progress(plan.moves(), bound, seconds())));
+  }
+
+  /**
+   * How much of the time is gone that there is for annealing from now on; always 0 if rounds were
+   * asked for, not a time, so that they stay the same on any machine.
+   */
+  private DoubleSupplier timeGone() {
+    if (options.rounds() != Options.NO_LIMIT) {
+      return () -> 0;
+    }
+    double now = seconds();
+    double end = options.seconds() * (best.isEmpty() && stock == Stock.LOOSE ? 0.5 : 0.95);
+    return () -> (seconds() - now) / Math.max(end - now, 1e-3);
   }
 
   /** While there is no plan, the first search leaves half of the time to the one after it. */
