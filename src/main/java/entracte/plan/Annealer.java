@@ -35,6 +35,7 @@ final class Annealer {
   private Ledger ledger;
   private Moves moves;
   private long cost;
+  private long taken;
 
   Annealer(Problem problem, Casting start, Stock stock, long seed) {
     this.problem = problem;
@@ -64,6 +65,11 @@ final class Annealer {
     return bestCost;
   }
 
+  /** How many steps it has taken so far. */
+  long steps() {
+    return taken;
+  }
+
   /**
    * Anneals once from the best casting so far.
    *
@@ -77,7 +83,7 @@ final class Annealer {
     }
     double hot = COLD + (HOT - COLD) * heat;
     double temperature = hot;
-    for (long step = 0; step < steps; step++) {
+    for (long step = 0; step < steps; step++, taken++) {
       if (step % CLOCK_EVERY == 0) {
         if (stop.getAsBoolean()) {
           return;

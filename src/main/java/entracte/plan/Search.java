@@ -21,6 +21,13 @@ final class Search {
   private static final int LONGER_EACH_ROUND = 2;
   private static final double GENTLE = 0.25;
   private static final int LOOKOUTS = 2;
+
+  /** Of a given time, when the first proof ends, and twice that when the first search does. */
+  private static final double SHARE_OF_THE_FIRST = 0.1;
+
+  /** Of the time left, what the last annealing takes; the rest is for the proof. */
+  private static final double SHARE_OF_THE_LAST = 0.7;
+
   private static final int SMALL_SET = 5;
   private static final int ROUNDS_OF_SMALL_SET = 6;
 
@@ -33,6 +40,18 @@ final class Search {
   private final Problem toBound;
 
   private Stock stock = Stock.LOOSE;
+
+  /** How fast annealing went the last time. */
+  private double stepsPerSecond;
+
+  /** Whether this round takes most of the time that is left. */
+  private boolean isLast;
+
+  /**
+   * When the proof in hand must end: while there is a next round, it takes as long as the search.
+   */
+  private double proofEnd = Double.POSITIVE_INFINITY;
+
   private Optional<Plan> best = Optional.empty();
   private Casting bestCasting;
   private int bound;
@@ -54,21 +73,25 @@ final class Search {
 
   Result run() {
     try (Workers workers = new Workers()) {
-      Bounds bounds = new Bounds(toBound, workers, this::mustStop);
+      Bounds bounds = new Bounds(toBound, workers, () -> mustStop() || seconds() > proofEnd);
       if (options.near().isPresent()) {
         keepIfBetter(bestCasting, finish.plan(bestCasting));
         tell();
       } else {
+        proofEnd = isTimed() ? SHARE_OF_THE_FIRST * options.seconds() : proofEnd;
         bounds.improve(2, FIRST_PROOF_STEPS, 1);
         bound = bounds.whole();
+        proofEnd = Double.POSITIVE_INFINITY;
       }
       int round = 0;
       for (; round < rounds() && !isProven() && !mustStop(); round++) {
         long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
+        double started = seconds();
         anneal(workers, round, longer);
         lookOut(workers, round, longer);
         tell();
         if (best.isPresent() && !mustStop()) {
+          proofEnd = isTimed() && !isLast ? 2 * seconds() - started : Double.POSITIVE_INFINITY;
           bounds.improve(round + 3, proofSteps() * longer, best.get().moves());
           bound = Math.max(bound, bounds.whole());
           if (toBound == problem) {
@@ -102,6 +125,11 @@ final class Search {
               case FASTEST -> plan;
               case EVEN -> evening.pressed(plan, bestCasting, options.seed());
             });
+  }
+
+  /** Whether a time was asked for rather than rounds. */
+  private boolean isTimed() {
+    return options.rounds() == Options.NO_LIMIT;
   }
 
   /** A round takes twice as long as the one before; small sets get more of them. */
@@ -148,7 +176,8 @@ final class Search {
 
   private List<Annealer> annealed(Workers workers, int round, long longer) {
     long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
-    long steps = perSong * problem.songs() * longer;
+    long usual = perSong * problem.songs();
+    long steps = fitting(usual * longer);
     List<Callable<Annealer>> tasks =
         IntStream.range(0, SEEDS)
             .mapToObj(
@@ -158,19 +187,37 @@ final class Search {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
                           annealer.keepTo(timeGone());
-                          annealer.anneal(steps, heat(i), this::mustMoveOn);
+                          annealer.anneal(
+                              steps, heat(i, round > 1 && steps < usual), this::mustMoveOn);
                           return annealer;
                         })
             .toList();
-    return workers.all(tasks);
+    double before = seconds();
+    List<Annealer> annealed = workers.all(tasks);
+    stepsPerSecond = annealed.get(0).steps() / Math.max(seconds() - before, 1e-3);
+    return annealed;
   }
 
   /**
-   * A casting that is known to be good is looked at closely by one, and forgotten by the others.
+   * As many steps as fit into the time given: where what is left will not do for the next round as
+   * well, this one takes most of it, for one long cooling is better than two.
    */
-  private double heat(int seed) {
+  private long fitting(long steps) {
+    if (!isTimed() || stepsPerSecond == 0) {
+      return steps;
+    }
+    double left = SHARE_OF_THE_LAST * (options.seconds() - seconds()) * stepsPerSecond;
+    isLast = left < (LONGER_EACH_ROUND + 1) * steps;
+    return isLast ? Math.max(1, (long) left) : steps;
+  }
+
+  /**
+   * A casting that is known to be good is looked at closely by one, and forgotten by the others,
+   * unless there is no time for that.
+   */
+  private double heat(int seed, boolean hurried) {
     boolean known = options.near().isPresent() || stock == Stock.TIGHT;
-    return known && seed == 0 ? GENTLE : 1;
+    return hurried || known && seed == 0 ? GENTLE : 1;
   }
 
   private static Casting least(List<Annealer> annealers) {
@@ -244,18 +291,21 @@ final class Search {
    * asked for, not a time, so that they stay the same on any machine.
    */
   private DoubleSupplier timeGone() {
-    if (options.rounds() != Options.NO_LIMIT) {
+    if (!isTimed()) {
       return () -> 0;
     }
     double now = seconds();
-    double end = options.seconds() * (best.isEmpty() && stock == Stock.LOOSE ? 0.5 : 0.95);
+    double end =
+        options.seconds()
+            * (best.isEmpty() && stock == Stock.LOOSE ? 2 * SHARE_OF_THE_FIRST : 0.95);
     return () -> (seconds() - now) / Math.max(end - now, 1e-3);
   }
 
-  /** While there is no plan, the first search leaves half of the time to the one after it. */
+  /** While there is no plan, the first search leaves time to the one after it. */
   private boolean mustMoveOn() {
     boolean first = best.isEmpty() && stock == Stock.LOOSE;
-    return mustStop() || (first && seconds() > options.seconds() / 2);
+    double share = isTimed() ? 2 * SHARE_OF_THE_FIRST : 0.5;
+    return mustStop() || (first && seconds() > options.seconds() * share);
   }
 
   private boolean mustStop() {
