@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 final class Search {
   private static final int SEEDS = 2;
   private static final long LOOSE_STEPS_PER_SONG = 8_000;
+  private static final long PROBE_STEPS_PER_SONG = 2_000;
   private static final long TIGHT_STEPS_PER_SONG = 3_000;
   private static final long PROOF_STEPS = 15_000;
   private static final long FIRST_PROOF_STEPS = 2_000;
@@ -162,22 +163,25 @@ final class Search {
     return seconds() > options.seconds() ? Result.Stopped.TIME : Result.Stopped.ROUNDS;
   }
 
+  /** A short search first shows whether the bag will do. */
   private void anneal(Workers workers, int round, long longer) {
-    List<Annealer> annealed = annealed(workers, round, longer);
-    keepIfBetter(least(annealed));
     if (best.isEmpty() && stock == Stock.LOOSE) {
-      stock = Stock.TIGHT;
-      annealed.forEach(annealer -> keepIfBetter(annealer.best()));
+      List<Annealer> probes = annealed(workers, round, PROBE_STEPS_PER_SONG * problem.songs());
+      keepIfBetter(least(probes));
       if (best.isEmpty()) {
-        keepIfBetter(least(annealed(workers, round, longer)));
+        stock = Stock.TIGHT;
+        probes.forEach(probe -> keepIfBetter(probe.best()));
       }
+    }
+    boolean looksOut = stock == Stock.TIGHT && best.isPresent() && round == 0;
+    if (!looksOut) {
+      long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
+      keepIfBetter(least(annealed(workers, round, fitting(perSong * problem.songs() * longer))));
     }
   }
 
-  private List<Annealer> annealed(Workers workers, int round, long longer) {
-    long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
-    long usual = perSong * problem.songs();
-    long steps = fitting(usual * longer);
+  private List<Annealer> annealed(Workers workers, int round, long steps) {
+    boolean hurried = round > 0 && steps < TIGHT_STEPS_PER_SONG * problem.songs();
     List<Callable<Annealer>> tasks =
         IntStream.range(0, SEEDS)
             .mapToObj(
@@ -187,8 +191,7 @@ final class Search {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
                           annealer.keepTo(timeGone());
-                          annealer.anneal(
-                              steps, heat(i, round > 1 && steps < usual), this::mustMoveOn);
+                          annealer.anneal(steps, heat(i, hurried), this::mustMoveOn);
                           return annealer;
                         })
             .toList();

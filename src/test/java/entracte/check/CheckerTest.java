@@ -93,7 +93,7 @@ final class CheckerTest extends MistakesTest {
       songs.add(PatchBuilder.song("song " + i, i % 2 == 0 ? shared : voice().build(), own));
     }
     SetList set = SetBuilder.set(RIG, songs.toArray(Song[]::new));
-    Checked checked = assertTimeout(Duration.ofSeconds(10), () -> SetBuilder.check(set));
+    Checked checked = assertTimeout(Duration.ofMinutes(1), () -> SetBuilder.check(set));
     assertEquals(10_000, checked.set().orElseThrow().parts().size());
   }
 
@@ -108,7 +108,7 @@ final class CheckerTest extends MistakesTest {
       patch.set("stranger " + i, "tune", "0");
     }
     Checked checked =
-        assertTimeout(Duration.ofSeconds(10), () -> SetBuilder.check(RIG, patch.song()));
+        assertTimeout(Duration.ofMinutes(1), () -> SetBuilder.check(RIG, patch.song()));
     assertEquals(
         "\"voice 0\", \"voice 1\", \"voice 2\", \"voice 3\", \"voice 4\", \"voice 5\","
             + " \"voice 6\", \"voice 7\", \"voice 8\", \"voice 9\", \"voice 10\" and 19989 more"
@@ -128,7 +128,7 @@ final class CheckerTest extends MistakesTest {
     }
     Checked checked =
         assertTimeout(
-            Duration.ofSeconds(10), () -> SetBuilder.check(rig.row(row).build(), patch.song()));
+            Duration.ofMinutes(1), () -> SetBuilder.check(rig.row(row).build(), patch.song()));
     assertEquals(2, checked.findings().size());
   }
 }
