@@ -163,14 +163,18 @@ final class Search {
     return seconds() > options.seconds() ? Result.Stopped.TIME : Result.Stopped.ROUNDS;
   }
 
-  /** A short search first shows whether the bag will do. */
+  /** In a large set a short search first shows whether the bag will do. */
   private void anneal(Workers workers, int round, long longer) {
     if (best.isEmpty() && stock == Stock.LOOSE) {
-      List<Annealer> probes = annealed(workers, round, PROBE_STEPS_PER_SONG * problem.songs());
+      boolean small = problem.songs() <= SMALL_SET;
+      long perSong = small ? LOOSE_STEPS_PER_SONG * longer : PROBE_STEPS_PER_SONG;
+      List<Annealer> probes = annealed(workers, round, perSong * problem.songs());
       keepIfBetter(least(probes));
       if (best.isEmpty()) {
         stock = Stock.TIGHT;
         probes.forEach(probe -> keepIfBetter(probe.best()));
+      } else if (small) {
+        return;
       }
     }
     boolean looksOut = stock == Stock.TIGHT && best.isPresent() && round == 0;
