@@ -26,6 +26,9 @@ final class Search {
   /** Of a given time, when the first proof ends, and twice that when the first search does. */
   private static final double SHARE_OF_THE_FIRST = 0.1;
 
+  /** When annealing is cold, of a given time: the rest writes out the plan. */
+  private static final double MOST_OF_IT = 0.95;
+
   /** Of the time left, what the last annealing takes; the rest is for the proof. */
   private static final double SHARE_OF_THE_LAST = 0.7;
 
@@ -42,15 +45,19 @@ final class Search {
 
   private Stock stock = Stock.LOOSE;
 
-  /** How fast annealing went the last time. */
+  /** Whether it is yet to be shown that the bag will do. */
+  private boolean probing;
+
   private double stepsPerSecond;
+  private double annealEnd;
+
+  /** How many steps there is time for. */
+  private double room = Double.POSITIVE_INFINITY;
 
   /** Whether this round takes most of the time that is left. */
   private boolean isLast;
 
-  /**
-   * When the proof in hand must end: while there is a next round, it takes as long as the search.
-   */
+  /** When the proof in hand must end; while there is a next round, after as long as the search. */
   private double proofEnd = Double.POSITIVE_INFINITY;
 
   private Optional<Plan> best = Optional.empty();
@@ -165,27 +172,39 @@ final class Search {
 
   /** In a large set a short search first shows whether the bag will do. */
   private void anneal(Workers workers, int round, long longer) {
-    if (best.isEmpty() && stock == Stock.LOOSE) {
-      boolean small = problem.songs() <= SMALL_SET;
-      long perSong = small ? LOOSE_STEPS_PER_SONG * longer : PROBE_STEPS_PER_SONG;
-      List<Annealer> probes = annealed(workers, round, perSong * problem.songs());
-      keepIfBetter(least(probes));
-      if (best.isEmpty()) {
-        stock = Stock.TIGHT;
-        probes.forEach(probe -> keepIfBetter(probe.best()));
-      } else if (small) {
-        return;
-      }
+    boolean small = problem.songs() <= SMALL_SET;
+    if (best.isEmpty() && stock == Stock.LOOSE && !small) {
+      probing = true;
+      takeUp(annealed(workers, round, PROBE_STEPS_PER_SONG * problem.songs()));
+      probing = false;
     }
-    boolean looksOut = stock == Stock.TIGHT && best.isPresent() && round == 0;
-    if (!looksOut) {
-      long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
-      keepIfBetter(least(annealed(workers, round, fitting(perSong * problem.songs() * longer))));
+    if (stock == Stock.LOOSE) {
+      takeUp(annealed(workers, round, steps(longer)));
+    }
+    boolean looksOut = best.isPresent() && round == 0;
+    if (stock == Stock.TIGHT && !looksOut) {
+      keepIfBetter(least(annealed(workers, round, steps(longer))));
+    }
+  }
+
+  private long steps(long longer) {
+    long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
+    return fitting(perSong * problem.songs() * longer);
+  }
+
+  /** Where nothing but the bag stands in the way of a casting, the bag is what to look at. */
+  private void takeUp(List<Annealer> annealed) {
+    Casting least = least(annealed);
+    keepIfBetter(least);
+    if (best.isEmpty() && new Layout(problem, least.copy()).faults() == 0) {
+      stock = Stock.TIGHT;
+      annealed.forEach(annealer -> keepIfBetter(annealer.best()));
     }
   }
 
   private List<Annealer> annealed(Workers workers, int round, long steps) {
-    boolean hurried = round > 0 && steps < TIGHT_STEPS_PER_SONG * problem.songs();
+    boolean hurried = round > 0 && room < TIGHT_STEPS_PER_SONG * problem.songs();
+    annealEnd = annealEnd();
     List<Callable<Annealer>> tasks =
         IntStream.range(0, SEEDS)
             .mapToObj(
@@ -213,15 +232,12 @@ final class Search {
     if (!isTimed() || stepsPerSecond == 0) {
       return steps;
     }
-    double left = SHARE_OF_THE_LAST * (options.seconds() - seconds()) * stepsPerSecond;
-    isLast = left < (LONGER_EACH_ROUND + 1) * steps;
-    return isLast ? Math.max(1, (long) left) : steps;
+    room = SHARE_OF_THE_LAST * (options.seconds() - seconds()) * stepsPerSecond;
+    isLast = room < (LONGER_EACH_ROUND + 1) * steps;
+    return isLast ? Long.MAX_VALUE : steps;
   }
 
-  /**
-   * A casting that is known to be good is looked at closely by one, and forgotten by the others,
-   * unless there is no time for that.
-   */
+  /** A good casting is looked at closely by one, and, if there is time, forgotten by others. */
   private double heat(int seed, boolean hurried) {
     boolean known = options.near().isPresent() || stock == Stock.TIGHT;
     return hurried || known && seed == 0 ? GENTLE : 1;
@@ -302,17 +318,24 @@ final class Search {
       return () -> 0;
     }
     double now = seconds();
-    double end =
-        options.seconds()
-            * (best.isEmpty() && stock == Stock.LOOSE ? 2 * SHARE_OF_THE_FIRST : 0.95);
+    double end = annealEnd;
     return () -> (seconds() - now) / Math.max(end - now, 1e-3);
   }
 
-  /** While there is no plan, the first search leaves time to the one after it. */
+  /** While there is no plan, a search with an endless bag leaves time to the one after it. */
   private boolean mustMoveOn() {
-    boolean first = best.isEmpty() && stock == Stock.LOOSE;
-    double share = isTimed() ? 2 * SHARE_OF_THE_FIRST : 0.5;
-    return mustStop() || (first && seconds() > options.seconds() * share);
+    return mustStop() || seconds() > annealEnd;
+  }
+
+  private double annealEnd() {
+    double all = options.seconds();
+    if (probing && isTimed()) {
+      return 2 * SHARE_OF_THE_FIRST * all;
+    }
+    if (isLast) {
+      return seconds() + SHARE_OF_THE_LAST * (all - seconds());
+    }
+    return all * (best.isEmpty() && stock == Stock.LOOSE ? SHARE_OF_THE_LAST : MOST_OF_IT);
   }
 
   private boolean mustStop() {
