@@ -8,7 +8,6 @@ import entracte.cue.Verb;
 import entracte.rig.Rig;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -59,21 +58,12 @@ public final class Nights {
       RunLog log, List<Played> played, CueSheet sheet, Rig rig, Predicate<String> sure)
       throws IOException {
     Set<Instant> known = log.everAdded().stream().map(Run::when).collect(Collectors.toSet());
-    Learned learned = Learned.from(rig, log);
-    int added = 0;
-    int hasty = 0;
+    Intake intake = new Intake(log, rig, sure);
     for (Played each : played) {
-      Run run = run(each, steps(each, sheet), learned.model());
-      if (known.add(each.ended())) {
-        boolean counts = Haste.counts(run, learned.player(), sure);
-        if (counts) {
-          log.add(run);
-        }
-        added += counts ? 1 : 0;
-        hasty += counts ? 0 : 1;
-      }
+      Run run = intake.run(each.ended(), each.song(), steps(each, sheet), each.seconds());
+      intake.take(run, !known.add(each.ended()));
     }
-    return new Added(added, played.size() - added - hasty, hasty, 0);
+    return intake.done(0);
   }
 
   private static List<Step> steps(Played played, CueSheet sheet) {
@@ -83,23 +73,5 @@ public final class Nights {
         .filter(steps -> steps.size() == played.steps().size() && Mark.of(steps).equals(mark))
         .findFirst()
         .orElse(played.steps());
-  }
-
-  private static Run run(Played played, List<Step> steps, TimeModel model) {
-    List<Makeup> makeup = model.makeup(steps);
-    List<Run.Split> each = new ArrayList<>();
-    for (int i = 0; i < makeup.size(); i++) {
-      each.add(new Run.Split(played.seconds().get(i), makeup.get(i)));
-    }
-    double seconds = played.seconds().stream().mapToDouble(Double::doubleValue).sum();
-    return new Run(
-        played.ended(),
-        Run.Where.STAGE,
-        played.song(),
-        Mark.of(steps),
-        Math.max(seconds, Practice.SHORTEST_SECONDS),
-        0,
-        Makeup.sum(makeup),
-        each);
   }
 }

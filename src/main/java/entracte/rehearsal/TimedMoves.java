@@ -41,22 +41,13 @@ public final class TimedMoves {
       RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Predicate<String> sure, Instant when)
       throws IOException {
     Set<String> known = log.everAdded().stream().map(TimedMoves::times).collect(Collectors.toSet());
-    Learned learned = Learned.from(rig, log);
-    List<Run> whole = whole(moves, sheet, learned.model(), when);
-    int used = whole.stream().mapToInt(run -> run.each().size()).sum();
-    int added = 0;
-    int hasty = 0;
+    Intake intake = new Intake(log, rig, sure);
+    List<Run> whole = whole(moves, sheet, intake, when);
     for (Run run : whole) {
-      if (!known.contains(times(run))) {
-        boolean counts = Haste.counts(run, learned.player(), sure);
-        if (counts) {
-          log.add(run);
-        }
-        added += counts ? 1 : 0;
-        hasty += counts ? 0 : 1;
-      }
+      intake.take(run, known.contains(times(run)));
     }
-    return new Added(added, whole.size() - added - hasty, hasty, moves.size() - used);
+    int used = whole.stream().mapToInt(run -> run.each().size()).sum();
+    return intake.done(moves.size() - used);
   }
 
   /** The changeover and its times as a log keeps them. */
@@ -64,7 +55,7 @@ public final class TimedMoves {
     return run.mark() + run.each().stream().map(split -> LogLine.figure(split.seconds())).toList();
   }
 
-  private static List<Run> whole(List<Timed> moves, CueSheet sheet, TimeModel model, Instant when) {
+  private static List<Run> whole(List<Timed> moves, CueSheet sheet, Intake intake, Instant when) {
     List<Run> runs = new ArrayList<>();
     int at = 0;
     while (at < moves.size()) {
@@ -72,7 +63,8 @@ public final class TimedMoves {
       int steps = cue.map(c -> c.steps().size()).orElse(0);
       if (steps > 0 && isWhole(moves, at, steps)) {
         Instant moment = when.plusMillis(runs.size());
-        runs.add(run(cue.get(), moves.subList(at, at + steps), model, moment));
+        List<Double> seconds = moves.subList(at, at + steps).stream().map(Timed::seconds).toList();
+        runs.add(intake.run(moment, cue.get().song(), cue.get().steps(), seconds));
         at += steps;
       } else {
         at++;
@@ -99,23 +91,5 @@ public final class TimedMoves {
       }
     }
     return true;
-  }
-
-  private static Run run(Cue cue, List<Timed> moves, TimeModel model, Instant when) {
-    List<Makeup> makeup = model.makeup(cue.steps());
-    List<Run.Split> each = new ArrayList<>();
-    for (int i = 0; i < moves.size(); i++) {
-      each.add(new Run.Split(moves.get(i).seconds(), makeup.get(i)));
-    }
-    double seconds = moves.stream().mapToDouble(Timed::seconds).sum();
-    return new Run(
-        when,
-        Run.Where.STAGE,
-        cue.song(),
-        Mark.of(cue.steps()),
-        Math.max(seconds, Practice.SHORTEST_SECONDS),
-        0,
-        Makeup.sum(makeup),
-        each);
   }
 }
