@@ -2,17 +2,14 @@ package entracte.cli;
 
 import entracte.finding.NearestName;
 import entracte.plan.Plan;
-import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.read.RigStateWriter;
-import entracte.rig.RigState;
 import entracte.setlist.SetList;
 import entracte.setlist.Song;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** Keeps the rig as a plan leaves it after a song, for a later {@code --from}. */
@@ -60,17 +57,8 @@ final class SavedState {
     }
     SongPlan song = plan.songs().get(number(plan.setList()));
     String name = "after " + song.song().name();
-    NewFile.write(file, NOTE + RigStateWriter.write(name, state(song)));
+    NewFile.write(file, NOTE + RigStateWriter.write(name, song.state()));
     return Optional.of("Wrote " + file + ": the rig " + name + ".");
-  }
-
-  private static RigState state(SongPlan song) {
-    List<PluggedCord> cords =
-        Stream.of(song.required(), song.parked()).flatMap(List::stream).toList();
-    return new RigState(
-        cords.stream().map(PluggedCord::cord).toList(),
-        cords.stream().map(PluggedCord::lengthCm).toList(),
-        song.positions());
   }
 
   /** The song's place in the set, from 0. A name goes before a number: a song may be called 7. */

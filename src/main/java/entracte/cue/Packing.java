@@ -1,7 +1,6 @@
 package entracte.cue;
 
 import entracte.plan.Plan;
-import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.rig.CordStock;
 import entracte.rig.FootSwitch;
@@ -46,10 +45,7 @@ public record Packing(List<String> cords, List<String> modules, List<String> gea
     Map<Integer, Integer> most = new TreeMap<>();
     for (SongPlan song : plan.songs()) {
       Map<Integer, Integer> now = new TreeMap<>();
-      Stream.of(song.required(), song.parked())
-          .flatMap(List::stream)
-          .map(PluggedCord::lengthCm)
-          .forEach(length -> now.merge(length, 1, Integer::sum));
+      song.cords().forEach(cord -> now.merge(cord.lengthCm(), 1, Integer::sum));
       now.forEach((length, count) -> most.merge(length, count, Math::max));
     }
     List<String> lines = new ArrayList<>();

@@ -1,12 +1,10 @@
 package entracte.cue;
 
 import entracte.plan.Plan;
-import entracte.plan.SongPlan;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * All that goes on paper for one plan: the cue sheet, and what only paper needs. The second front
@@ -31,12 +29,8 @@ public record Paperwork(
         CueSheet.of(plan, pace),
         CaseMap.of(plan.setList().rig()),
         IntStream.range(0, plan.songs().size()).mapToObj(i -> SongSheet.of(plan, i)).toList(),
-        plan.songs().stream().map(Paperwork::cords).toList(),
+        plan.songs().stream().map(song -> song.cords().size()).toList(),
         Packing.of(plan));
-  }
-
-  private static int cords(SongPlan song) {
-    return (int) Stream.of(song.required(), song.parked()).mapToLong(List::size).sum();
   }
 
   /** The song that a cue leads to. */

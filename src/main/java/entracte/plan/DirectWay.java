@@ -8,9 +8,7 @@ import entracte.rig.Socket;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -22,8 +20,6 @@ public final class DirectWay {
   /** Stands for the state that the plan starts from, where a song's number is asked. */
   public static final int START = -1;
 
-  private record Standing(List<PluggedCord> cords, Map<Control, Position> positions) {}
-
   private DirectWay() {}
 
   /**
@@ -33,7 +29,7 @@ public final class DirectWay {
    * @param to a song from 0
    */
   public static Changeover between(Plan plan, int from, int to) {
-    return between(standing(plan, from), standing(plan, to), to);
+    return between(plan, standing(plan, from), to);
   }
 
   /**
@@ -42,32 +38,17 @@ public final class DirectWay {
    * @param to a song from 0
    */
   public static Changeover between(Plan plan, RigState from, int to) {
-    return between(standing(from), standing(plan, to), to);
-  }
-
-  private static Changeover between(Standing before, Standing after, int to) {
-    List<Action> actions = new ArrayList<>(cords(before.cords(), after.cords()));
+    RigState after = standing(plan, to);
+    List<Action> actions = new ArrayList<>(cords(PluggedCord.of(from), PluggedCord.of(after)));
     after.positions().keySet().stream()
         .sorted(Comparator.comparing(Control::toString))
-        .forEach(control -> set(control, before, after).ifPresent(actions::add));
+        .forEach(control -> set(control, from, after).ifPresent(actions::add));
     return new Changeover(to, false, actions);
   }
 
-  private static Standing standing(Plan plan, int song) {
-    if (song == START) {
-      return standing(plan.start().state());
-    }
-    SongPlan at = plan.songs().get(song);
-    return new Standing(
-        Stream.concat(at.required().stream(), at.parked().stream()).toList(), at.positions());
-  }
-
-  private static Standing standing(RigState state) {
-    List<PluggedCord> cords =
-        IntStream.range(0, state.cords().size())
-            .mapToObj(c -> new PluggedCord(state.cords().get(c), state.lengthCm().get(c)))
-            .toList();
-    return new Standing(cords, state.positions());
+  /** The rig as a song leaves it, or as the plan finds it. */
+  public static RigState standing(Plan plan, int song) {
+    return song == START ? plan.start().state() : plan.songs().get(song).state();
   }
 
   private static List<Action> cords(List<PluggedCord> before, List<PluggedCord> after) {
@@ -111,7 +92,7 @@ public final class DirectWay {
         .findFirst();
   }
 
-  private static Optional<Action> set(Control control, Standing before, Standing after) {
+  private static Optional<Action> set(Control control, RigState before, RigState after) {
     Position to = after.positions().get(control);
     Optional<Position> from = Optional.ofNullable(before.positions().get(control));
     if (from.filter(to::equals).isPresent()) {

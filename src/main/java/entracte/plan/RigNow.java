@@ -11,16 +11,11 @@ import java.util.Set;
 record RigNow(Set<Wire> wires, Map<Control, Position> positions) {
   static RigNow of(RigState state) {
     Set<Wire> wires = new HashSet<>();
-    for (int cord = 0; cord < state.cords().size(); cord++) {
-      wires.add(Wire.of(new PluggedCord(state.cords().get(cord), state.lengthCm().get(cord))));
-    }
+    PluggedCord.of(state).forEach(cord -> wires.add(Wire.of(cord)));
     return new RigNow(wires, state.positions());
   }
 
   static RigNow of(SongPlan song) {
-    Set<Wire> wires = new HashSet<>();
-    song.required().forEach(cord -> wires.add(Wire.of(cord)));
-    song.parked().forEach(cord -> wires.add(Wire.of(cord)));
-    return new RigNow(wires, song.positions());
+    return of(song.state());
   }
 }

@@ -3,9 +3,11 @@ package entracte.plan;
 import entracte.rig.Control;
 import entracte.rig.Module;
 import entracte.rig.Position;
+import entracte.rig.RigState;
 import entracte.setlist.Song;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The rig while a song sounds.
@@ -26,6 +28,16 @@ public record SongPlan(
     required = List.copyOf(required);
     parked = List.copyOf(parked);
     positions = Map.copyOf(positions);
+  }
+
+  /** All cords that are in. */
+  public List<PluggedCord> cords() {
+    return Stream.concat(required.stream(), parked.stream()).toList();
+  }
+
+  /** The rig as the song leaves it. */
+  public RigState state() {
+    return PluggedCord.state(cords(), positions);
   }
 
   /**

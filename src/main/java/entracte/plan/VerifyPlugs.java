@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Every jack holds one plug at most, every cord leads from something that gives to something that
@@ -20,8 +19,7 @@ final class VerifyPlugs {
   private VerifyPlugs() {}
 
   static void check(Rig rig, SongPlan song, Consumer<String> complain) {
-    List<PluggedCord> all =
-        Stream.concat(song.required().stream(), song.parked().stream()).toList();
+    List<PluggedCord> all = song.cords();
     checkJacks(all, complain);
     all.forEach(cord -> checkLength(rig, cord, complain));
     Map<Integer, Long> used =

@@ -7,14 +7,12 @@ import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.rig.Control;
-import entracte.rig.Cord;
 import entracte.rig.Position;
 import entracte.rig.RigState;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** How the rig stands when a changeover was broken off. */
 final class PartWay {
@@ -24,17 +22,9 @@ final class PartWay {
 
   private PartWay(Plan plan, int song) {
     to = plan.songs().get(song);
-    if (song - 1 == DirectWay.START) {
-      RigState start = plan.start().state();
-      for (int i = 0; i < start.cords().size(); i++) {
-        cords.add(new PluggedCord(start.cords().get(i), start.lengthCm().get(i)));
-      }
-      positions.putAll(start.positions());
-    } else {
-      SongPlan from = plan.songs().get(song - 1);
-      plugged(from).forEach(cords::add);
-      positions.putAll(from.positions());
-    }
+    RigState from = DirectWay.standing(plan, song - 1);
+    cords.addAll(PluggedCord.of(from));
+    positions.putAll(from.positions());
   }
 
   /**
@@ -46,20 +36,14 @@ final class PartWay {
   static RigState after(Plan plan, int song, List<Step> done) {
     PartWay way = new PartWay(plan, song);
     done.stream().flatMap(step -> step.changes().stream()).forEach(way::make);
-    List<Cord> cords = way.cords.stream().map(PluggedCord::cord).toList();
-    return new RigState(
-        cords, way.cords.stream().map(PluggedCord::lengthCm).toList(), way.positions);
-  }
-
-  private static Stream<PluggedCord> plugged(SongPlan song) {
-    return Stream.concat(song.required().stream(), song.parked().stream());
+    return PluggedCord.state(way.cords, way.positions);
   }
 
   private void make(Change change) {
     if (change instanceof Change.Pulled gone) {
       cords.removeIf(cord -> hangs(cord, gone.source(), gone.sink()));
     } else if (change instanceof Change.Plugged now) {
-      plugged(to).filter(cord -> hangs(cord, now.source(), now.sink())).forEach(cords::add);
+      to.cords().stream().filter(cord -> hangs(cord, now.source(), now.sink())).forEach(cords::add);
     } else if (change instanceof Change.Set set) {
       to.positions()
           .forEach(

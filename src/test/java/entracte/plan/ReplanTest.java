@@ -7,11 +7,9 @@ import entracte.check.Checker;
 import entracte.check.PlayableSet;
 import entracte.read.ReadSet;
 import entracte.read.SetReader;
-import entracte.rig.RigState;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,7 +25,7 @@ final class ReplanTest {
       Plan plan = planned(set, Options.defaults());
       for (int song = 1; song < plan.songs().size(); song++) {
         int[] rest = IntStream.range(song, plan.songs().size()).toArray();
-        Start start = Start.midSet(after(plan.songs().get(song - 1)));
+        Start start = Start.midSet(plan.songs().get(song - 1).state());
         Options options = Options.defaults().withStart(start).withNear(plan);
         Plan anew = planned(set.inOrder(rest), options.withSeconds(0));
         int inForce = IntStream.of(rest).map(s -> plan.changeovers().get(s).moves()).sum();
@@ -40,15 +38,6 @@ final class ReplanTest {
     Plan plan = ((Result.Planned) Planner.plan(set, options)).plan();
     assertEquals(List.of(), Verifier.verify(plan));
     return plan;
-  }
-
-  private static RigState after(SongPlan song) {
-    List<PluggedCord> cords =
-        Stream.concat(song.required().stream(), song.parked().stream()).toList();
-    return new RigState(
-        cords.stream().map(PluggedCord::cord).toList(),
-        cords.stream().map(PluggedCord::lengthCm).toList(),
-        song.positions());
   }
 
   private static PlayableSet playable(String folder) {
