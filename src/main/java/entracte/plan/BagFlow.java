@@ -111,10 +111,12 @@ final class BagFlow {
   private void moveOn(int place, int column) {
     int out = in[place][column] + 1;
     for (int other = 0; other < places.count(); other++) {
-      if (in[other][column + 1] > 0 && !bans.contains(new BagBan(place, column, other))) {
+      boolean leads =
+          in[other][column + 1] > 0 && (other == place || places.shareJack(place, other));
+      if (leads && !bans.contains(new BagBan(place, column, other))) {
         if (other == place) {
           stayArc[place][column] = flow.arc(out, in[place][column + 1], 1, 0);
-        } else if (places.shareJack(place, other)) {
+        } else {
           long moved =
               places.remove(place, problem.prices)
                   + places.add(other, problem.prices)

@@ -14,13 +14,10 @@ import java.util.Set;
  * {@link BagFlow}. Where two cords wait that may not wait at once, or more cords are in use than
  * there are so long ones, one of them is forbidden to wait there, or to move on to where it must be
  * so long. Exact unless cut short, but for what only {@link CordLengths} can tell: whether each can
- * have one length all the time. After so many flows it only follows the cheapest way down, for some
- * plugging rather than the best.
+ * have one length all the time. Who wants a plugging in any case lets it dive after so many flows:
+ * it then only follows the cheapest way down, for some plugging rather than the best.
  */
 final class BagProof {
-  /** How many times the flows after which it dives it may take in all. */
-  private static final int PATIENCE = 4;
-
   private final Problem problem;
   private final CordLedger cords;
   private final BagPlaces places;
@@ -32,13 +29,15 @@ final class BagProof {
   /**
    * Looks for a plugging.
    *
+   * @param flows how many flows to try; where none of them will do, as many as {@code most} are
+   *     tried in a dive
    * @param enough a weight that need not be reached: the search stops once it is sure to be
    */
-  BagProof(Problem problem, Layout layout, int mostNodes, long enough) {
+  BagProof(Problem problem, Layout layout, int flows, int most, long enough) {
     this.problem = problem;
     cords = layout.cords;
     places = new BagPlaces(cords, problem.rig);
-    branch(mostNodes, Math.min(enough, BagRule.EMPTY_BAG));
+    branch(flows, most, Math.min(enough, BagRule.EMPTY_BAG));
   }
 
   /** No plan of this casting weighs less. */
@@ -51,7 +50,7 @@ final class BagProof {
     return stays;
   }
 
-  private void branch(int mostNodes, long enough) {
+  private void branch(int flows, int most, long enough) {
     Comparator<Node> leastFirst = Comparator.comparingLong(node -> node.flow().cost());
     Comparator<Node> deepFirst = Comparator.comparingInt(node -> -node.bans().size());
     PriorityQueue<Node> open = new PriorityQueue<>(leastFirst.thenComparing(deepFirst));
@@ -62,7 +61,7 @@ final class BagProof {
       Node best = open.poll();
       long cost = best.flow().cost();
       lowerBound = dives ? lowerBound : cost;
-      if (cost >= enough || nodes > PATIENCE * mostNodes) {
+      if (cost >= enough || nodes > most) {
         return;
       }
       Optional<List<BagBan>> clash = clash(best.flow());
@@ -70,7 +69,7 @@ final class BagProof {
         stays = Optional.of(new Stays(cords, places, best.flow()));
         return;
       }
-      dives = nodes > mostNodes;
+      dives = nodes > flows;
       if (dives) {
         open.clear();
       }

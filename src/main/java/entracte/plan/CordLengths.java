@@ -19,6 +19,10 @@ final class CordLengths {
   private final Stays stays;
   private final List<Life> lives = new ArrayList<>();
   private final int[] lengths;
+
+  /** How many there are of each length. */
+  private final int[] counts;
+
   private final int[][] plugged;
   private int tries;
 
@@ -30,6 +34,7 @@ final class CordLengths {
     this.stays = stays;
     NavigableMap<Integer, Integer> stock = problem.rig.rig.cords().countByLengthCm();
     lengths = stock.keySet().stream().mapToInt(Integer::intValue).toArray();
+    counts = stock.values().stream().mapToInt(Integer::intValue).toArray();
     plugged = new int[lengths.length][cords.columns];
     boolean[] continued = new boolean[stays.all.size()];
     for (int next : stays.shiftsTo) {
@@ -83,7 +88,7 @@ final class CordLengths {
     int[] inUse = new int[plugged[0].length];
     int longEnough = 0;
     for (int length = lengths.length - 1; length >= 0; length--) {
-      longEnough += count(length);
+      longEnough += counts[length];
       for (Life life : lives) {
         for (int t = life.from(); t <= life.to() && life.need() == lengths[length]; t++) {
           if (++inUse[t] > longEnough) {
@@ -93,10 +98,6 @@ final class CordLengths {
       }
     }
     return true;
-  }
-
-  private int count(int length) {
-    return problem.rig.rig.cords().countByLengthCm().get(lengths[length]);
   }
 
   private boolean choose(int at, int[] chosen) {
@@ -126,7 +127,7 @@ final class CordLengths {
 
   private boolean isFree(Life life, int length) {
     for (int t = life.from(); t <= life.to(); t++) {
-      if (plugged[length][t] >= count(length)) {
+      if (plugged[length][t] >= counts[length]) {
         return false;
       }
     }

@@ -7,6 +7,9 @@ import java.util.Optional;
 final class Finish {
   private static final int FLOWS = 100;
 
+  /** How many times as many a dive may end at. */
+  private static final int PATIENCE = 4;
+
   private final Problem problem;
   private final int flows;
 
@@ -50,7 +53,7 @@ final class Finish {
       return Optional.empty();
     }
     long left = below - layout.controlsCost();
-    BagProof proof = new BagProof(problem, layout, flows, left);
+    BagProof proof = new BagProof(problem, layout, flows, PATIENCE * flows, left);
     if (proof.lowerBound() >= left) {
       return Optional.empty();
     }

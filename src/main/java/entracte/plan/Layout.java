@@ -248,11 +248,16 @@ final class Layout {
     }
   }
 
-  /** What all turns and switches cost. */
+  /** What the turns or flips of one control cost. */
+  long controlCost(int control) {
+    return controls.cost(control) * problem.prices.set[control];
+  }
+
+  /** What all turns and flips cost. */
   long controlsCost() {
     long cost = 0;
     for (int control = 0; control < problem.rig.controls.size(); control++) {
-      cost += controls.cost(control) * problem.prices.set[control];
+      cost += controlCost(control);
     }
     return cost;
   }

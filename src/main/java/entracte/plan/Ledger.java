@@ -71,7 +71,7 @@ final class Ledger {
     }
     plugging = bag.isPresent() ? bag.get().play(layout.firstUse) : pathCosts(1);
     for (int control = 0; control < controlCost.length; control++) {
-      controlCost[control] = layout.controls.cost(control) * layout.problem.prices.set[control];
+      controlCost[control] = layout.controlCost(control);
       turning += controlCost[control];
     }
   }
@@ -122,7 +122,7 @@ final class Ledger {
     for (int i = 0; i < controls.size(); i++) {
       int control = controls.get(i);
       oldControlCost[i] = controlCost[control];
-      long now = layout.controls.cost(control) * layout.problem.prices.set[control];
+      long now = layout.controlCost(control);
       turning += now - controlCost[control];
       controlCost[control] = now;
     }

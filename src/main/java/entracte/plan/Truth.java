@@ -58,6 +58,6 @@ final class Truth {
 
   /** The least weight of the plugging with this bag; below it only if the search was cut short. */
   long plugging() {
-    return new BagProof(problem, layout, FLOW_NODES, Long.MAX_VALUE).lowerBound();
+    return new BagProof(problem, layout, FLOW_NODES, FLOW_NODES, Long.MAX_VALUE).lowerBound();
   }
 }
