@@ -24,7 +24,8 @@ import picocli.CommandLine.Option;
       "  java -jar target/entracte.jar plan sets/kitchen-table",
       "  java -jar target/entracte.jar plan sets/orchard-barn --seconds 5 --why",
       "  java -jar target/entracte.jar plan sets/kitchen-table --watch",
-      "  java -jar target/entracte.jar plan sets/kitchen-table --save stands.yaml --after Kettle",
+      "  java -jar target/entracte.jar plan sets/kitchen-table --save stands.yaml \\",
+      "    --after Kettle",
       "  java -jar target/entracte.jar plan sets/kitchen-table --from stands.yaml"
     })
 final class PlanCommand implements Callable<Integer> {
