@@ -1,7 +1,9 @@
 package entracte.check;
 
+import entracte.check.Part.CastRole;
 import entracte.check.Part.Wanted;
 import entracte.rig.GainStep;
+import entracte.rig.Toggle;
 import entracte.setlist.Sound;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -20,8 +22,10 @@ final class Driven {
   void check(Part part, List<RoleDraft> drafts) {
     for (Wanted wanted : part.settings()) {
       if (wanted instanceof Wanted.Switch step) {
-        OptionalDouble factor = GainStep.factor(step.position());
-        String role = part.roles().get(step.owner().role()).name();
+        CastRole cast = part.roles().get(step.owner().role());
+        Toggle toggle = Toggle.of(cast.candidates().get(0).kind(), step.control());
+        OptionalDouble factor = toggle.gain(step.position());
+        String role = cast.name();
         boolean said = Sound.of(role, part.song().patch().sound().drive()).isPresent();
         if (factor.isPresent() && factor.getAsDouble() >= LEAST && !said) {
           findings.note(

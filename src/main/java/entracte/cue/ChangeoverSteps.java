@@ -4,9 +4,9 @@ import entracte.plan.Action;
 import entracte.plan.Changeover;
 import entracte.rig.Control;
 import entracte.rig.Cord;
-import entracte.rig.GainStep;
 import entracte.rig.Module;
 import entracte.rig.Position;
+import entracte.rig.Toggle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -57,9 +57,10 @@ final class ChangeoverSteps {
 
   /** Below 0 for a gain step that goes down, above 0 for one that goes up. */
   private static int gain(Action.Flip flip) {
-    OptionalDouble to = GainStep.factor(flip.to().toString());
+    Toggle toggle = Toggle.of(flip.toggle());
+    OptionalDouble to = toggle.gain(flip.to().toString());
     OptionalDouble from =
-        flip.from().map(at -> GainStep.factor(at.toString())).orElse(OptionalDouble.of(1));
+        flip.from().map(at -> toggle.gain(at.toString())).orElse(OptionalDouble.of(1));
     return to.isEmpty() || from.isEmpty()
         ? 0
         : Double.compare(to.getAsDouble(), from.getAsDouble());

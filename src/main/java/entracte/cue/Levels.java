@@ -9,6 +9,7 @@ import entracte.rig.Module;
 import entracte.rig.Position;
 import entracte.rig.Scale;
 import entracte.rig.Taper;
+import entracte.rig.Toggle;
 import entracte.setlist.Sound;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -115,7 +116,7 @@ final class Levels {
 
   private double gain(Control control) {
     Position at = song.positions().get(control);
-    return control.isKnob() || at == null ? 1 : GainStep.factor(at.toString()).orElse(1);
+    return control.isKnob() || at == null ? 1 : Toggle.of(control).gain(at.toString()).orElse(1);
   }
 
   /** What is up before and after and so while plugs move: {@code mix 1 gain stays at x10}. */

@@ -1,19 +1,18 @@
 package entracte.cue;
 
+import entracte.rig.Toggle;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /**
  * Switches and jumpers that make a sound many times louder at one throw: those whose name or whose
- * positions say gain, drive or boost, and those with positions such as {@code x10} or {@code 20
- * dB}.
+ * positions say gain, drive or boost, and those with gains among their positions, such as {@code
+ * x10} or {@code 20 dB}.
  */
 final class LoudSwitch {
   private static final Set<String> WORDS = Set.of("gain", "drive", "boost", "overdrive");
-  private static final String FACTOR = "x ?\\d+|[+-]?\\d+ ?db";
 
   /** What is said right at the step. */
   static final String CAUTION = " (main level down first, then bring it up slowly)";
@@ -21,15 +20,15 @@ final class LoudSwitch {
   private LoudSwitch() {}
 
   /** {@link #CAUTION}; empty for a switch that is not loud. */
-  static String caution(String name, List<String> positions) {
+  static String caution(Toggle toggle) {
     boolean loud =
-        Stream.concat(Stream.of(name), positions.stream())
+        Stream.concat(Stream.of(toggle.name()), toggle.positions().stream())
             .map(text -> text.toLowerCase(Locale.ROOT))
             .anyMatch(LoudSwitch::saysLoud);
-    return loud ? CAUTION : "";
+    return loud || toggle.hasGain() ? CAUTION : "";
   }
 
   private static boolean saysLoud(String text) {
-    return text.matches(FACTOR) || Arrays.stream(text.split("\\W+")).anyMatch(WORDS::contains);
+    return Arrays.stream(text.split("\\W+")).anyMatch(WORDS::contains);
   }
 }

@@ -11,11 +11,8 @@ import entracte.setlist.KeyScale;
 import entracte.setlist.Sound;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * What becomes of the pitch on its way to each oscillator: volts an octave, cents a key, what a
@@ -35,17 +32,17 @@ final class PitchNotes {
   private final PitchPaths paths;
   private final List<String> lines = new ArrayList<>();
   private final List<String> warnings = new ArrayList<>();
-  private final Map<Long, List<String>> narrowed = new TreeMap<>();
-  private final Map<String, List<String>> shares = new LinkedHashMap<>();
+  private final Loads loads;
 
   private PitchNotes(SongPlan song) {
     this.song = song;
     this.paths = new PitchPaths(song);
+    this.loads = new Loads(paths);
     song.casting().stream()
         .sorted(Comparator.comparing(cast -> Spot.of(cast.module()), HandOrder.SPOTS))
         .forEach(this::add);
-    shares.forEach((text, modules) -> lines.add(String.join(", ", modules) + ": " + text));
-    narrowed.forEach((cents, modules) -> warnings.add(narrow(cents, modules)));
+    lines.addAll(loads.lines());
+    warnings.addAll(loads.warnings());
   }
 
   /**
@@ -64,11 +61,16 @@ final class PitchNotes {
         Sound.of(cast.role(), song.song().patch().sound().scale()).flatMap(KeyScale::parse);
     for (PitchPaths.Path path : paths.into(cast.module())) {
       PitchRoute route = PitchRoute.into(path.cord(), song, paths);
-      if (!route.isStraight() || wanted.isPresent()) {
+      if (!route.isStraight() || wanted.isPresent() || !fits(cast.module(), route.root())) {
         step(cast.module(), route, wanted);
       }
-      split(cast.module(), path);
+      loads.add(cast.module(), route);
     }
+  }
+
+  /** Whether an octave of the keys is one of the oscillator; an envelope knows no octaves. */
+  private static boolean fits(Module module, Socket root) {
+    return !PitchPaths.givesPitch(root) || volts(root.module()) == volts(module);
   }
 
   private void step(Module module, PitchRoute route, Optional<KeyScale> wanted) {
@@ -80,7 +82,8 @@ final class PitchNotes {
       lines.add(module.name() + ": more than one voltage comes" + way + "; tune it by ear");
       return;
     }
-    KeyStep step = new KeyStep(route.factor(), volts(route.root().module()), volts(module));
+    double arrives = route.factor() * loads.kept(route);
+    KeyStep step = new KeyStep(arrives, volts(route.root().module()), volts(module));
     lines.add(
         module.name()
             + ": "
@@ -94,7 +97,11 @@ final class PitchNotes {
             + Pitch.rounded(step.centsPerKey())
             + " cents a key"
             + ifLinear(route));
-    wanted.ifPresent(scale -> target(module, route, step, scale.cents()));
+    if (wanted.isPresent()) {
+      target(module, route, step, wanted.get().cents());
+    } else if (route.isStraight()) {
+      warnings.add(unfit(module, route, step));
+    }
   }
 
   /** Where one knob on the way would give the wanted step, if it does not yet. */
@@ -111,7 +118,7 @@ final class PitchNotes {
       return;
     }
     PitchRoute.Attenuator last = route.attenuators().get(route.attenuators().size() - 1);
-    double others = last.factor() == 0 ? 0 : route.factor() / last.factor();
+    double others = last.factor() == 0 ? 0 : step.factor() / last.factor();
     double figure = last.figureFor(step.factorFor(wanted) / others);
     boolean there = Math.abs(step.centsPerKey() - wanted) <= STEP_CENTS;
     if (others == 0 || !last.knob().scale().orElseThrow().contains(figure)) {
@@ -141,6 +148,20 @@ final class PitchNotes {
     }
   }
 
+  /** No knob on the way and no wish: the two were not made for each other. */
+  private static String unfit(Module module, PitchRoute route, KeyStep step) {
+    Module keys = route.root().module();
+    return module.name()
+        + " goes "
+        + Pitch.rounded(step.centsPerKey())
+        + " cents a key: it takes "
+        + figure(volts(module), HUNDRED)
+        + " V an octave, and "
+        + keys.name()
+        + " gives "
+        + figure(volts(keys), HUNDRED);
+  }
+
   private static String ifLinear(PitchRoute route) {
     List<String> unsure =
         route.attenuators().stream()
@@ -148,56 +169,6 @@ final class PitchNotes {
             .map(knob -> Wording.name(knob.knob()))
             .toList();
     return unsure.isEmpty() ? "" : ", if " + String.join(" and ", unsure) + " is linear";
-  }
-
-  private void split(Module module, PitchPaths.Path path) {
-    PitchPaths.Shared shared = paths.shared(path.cord());
-    if (shared.inputs().size() < 2 || shared.buffered()) {
-      return;
-    }
-    Electrics out = path.root().module().kind().electrics();
-    Split split =
-        new Split(
-            out.ohmsOut().orElse(Electrics.USUAL_OHMS_OUT),
-            shared.inputs().stream().map(PitchNotes::ohms).toList());
-    boolean said =
-        out.ohmsOut().isPresent()
-            && shared.inputs().stream().allMatch(i -> electrics(i).ohmsIn().isPresent());
-    String text =
-        shared.inputs().size()
-            + " inputs share "
-            + Wording.name(path.root())
-            + ", which loses "
-            + figure(HUNDRED * split.loss(), TENTHS)
-            + " %: an octave is "
-            + Math.round(split.flatterThanAlone())
-            + " cents narrower than with one cord alone"
-            + (said ? "" : " (1 kohm out and 100 kohm in are assumed where the rig says nothing)");
-    shares.computeIfAbsent(text, loss -> new ArrayList<>()).add(module.name());
-    if (split.flatterThanAlone() >= HEARD_CENTS) {
-      narrowed
-          .computeIfAbsent(Math.round(split.flatterThanAlone()), cents -> new ArrayList<>())
-          .add(module.name());
-    }
-  }
-
-  /** One warning for all that hang on the same multiple. */
-  private static String narrow(long cents, List<String> modules) {
-    boolean one = modules.size() == 1;
-    return String.join(", ", modules)
-        + (one ? " is " : " are ")
-        + cents
-        + " cents an octave too narrow on a passive multiple: tune "
-        + (one ? "it" : "them")
-        + " in the middle of what you play";
-  }
-
-  private static Electrics electrics(Socket socket) {
-    return socket.module().kind().electrics();
-  }
-
-  private static double ohms(Socket input) {
-    return electrics(input).ohmsIn().orElse(Electrics.USUAL_OHMS_IN);
   }
 
   private static double volts(Module module) {

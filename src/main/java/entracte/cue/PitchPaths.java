@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Where the pitch of each module comes from in one song, followed back through its multiples. */
 final class PitchPaths {
@@ -53,17 +54,27 @@ final class PitchPaths {
     return module.sockets().stream().anyMatch(PitchPaths::isPitchInput);
   }
 
-  /** A kind that says what its jacks carry is believed; else the name of the jack tells. */
   private static boolean isPitchInput(Socket socket) {
-    String name = socket.jack().name();
     return socket.jack().direction() == Direction.IN
-        && socket
-            .module()
-            .kind()
-            .electrics()
-            .signal(name)
-            .map(Signal.PITCH::equals)
-            .orElse(List.of(name.toLowerCase(Locale.ROOT).split("\\W+")).contains("pitch"));
+        && said(socket).map(Signal.PITCH::equals).orElse(isNamedPitch(socket));
+  }
+
+  /** A kind that says what its jacks carry is believed; else all that a keyboard gives is pitch. */
+  static boolean givesPitch(Socket root) {
+    return said(root)
+        .map(Signal.PITCH::equals)
+        .orElse(
+            root.module().sockets().stream()
+                .anyMatch(s -> s.jack().direction() == Direction.OUT && isNamedPitch(s)));
+  }
+
+  private static Optional<Signal> said(Socket socket) {
+    return socket.module().kind().electrics().signal(socket.jack().name());
+  }
+
+  private static boolean isNamedPitch(Socket socket) {
+    String name = socket.jack().name().toLowerCase(Locale.ROOT);
+    return List.of(name.split("\\W+")).contains("pitch");
   }
 
   /** The inputs that share one output, and whether a multiple that loses nothing is between. */

@@ -5,7 +5,6 @@ import entracte.rig.Control;
 import entracte.rig.Cord;
 import entracte.rig.Direction;
 import entracte.rig.Electrics;
-import entracte.rig.GainStep;
 import entracte.rig.Group;
 import entracte.rig.Module;
 import entracte.rig.Position;
@@ -13,6 +12,7 @@ import entracte.rig.Scale;
 import entracte.rig.Signal;
 import entracte.rig.Socket;
 import entracte.rig.Taper;
+import entracte.rig.Toggle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +22,7 @@ import java.util.Optional;
  * limiter as it is, an attenuator less of it, a mixer by the level of the channel and the gain.
  *
  * @param root the jack that the pitch comes from in the end
+ * @param cords the cords into the inputs on the way, the last one first
  * @param through the modules on the way, the nearest to the keys first
  * @param attenuators the knobs on the way
  * @param gains the gain steps on the way, as factors
@@ -29,6 +30,7 @@ import java.util.Optional;
  */
 record PitchRoute(
     Socket root,
+    List<Cord> cords,
     List<Module> through,
     List<Attenuator> attenuators,
     List<Double> gains,
@@ -60,6 +62,7 @@ record PitchRoute(
   }
 
   PitchRoute {
+    cords = List.copyOf(cords);
     through = List.copyOf(through);
     attenuators = List.copyOf(attenuators);
     gains = List.copyOf(gains);
@@ -67,6 +70,7 @@ record PitchRoute(
 
   /** Follows the pitch back from the cord in an oscillator. */
   static PitchRoute into(Cord cord, SongPlan song, PitchPaths paths) {
+    List<Cord> cords = new ArrayList<>(List.of(cord));
     List<Module> through = new ArrayList<>();
     List<Attenuator> knobs = new ArrayList<>();
     List<Double> gains = new ArrayList<>();
@@ -77,12 +81,13 @@ record PitchRoute(
       if (fed.isEmpty()) {
         break;
       }
+      cords.add(fed.get(0));
       through.add(0, root.module());
       clear &= fed.size() == 1;
       pass(root, fed.get(0).sink(), song, knobs, gains);
       root = paths.root(fed.get(0));
     }
-    return new PitchRoute(root, through, knobs, gains, clear);
+    return new PitchRoute(root, cords, through, knobs, gains, clear);
   }
 
   /** The part of the keyboard's voltage that arrives. */
@@ -128,7 +133,7 @@ record PitchRoute(
               .attenuator(control.name())
               .ifPresent(taper -> knobs.add(new Attenuator(control, figure.value(), taper)));
         } else {
-          GainStep.factor(at.get().toString()).ifPresent(gains::add);
+          Toggle.of(control).gain(at.get().toString()).ifPresent(gains::add);
         }
       }
     }

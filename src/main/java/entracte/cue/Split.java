@@ -3,9 +3,9 @@ package entracte.cue;
 import java.util.List;
 
 /**
- * What inputs that hang together on one output take from its voltage. The output has a resistance
- * in series, each input one to ground; together they divide the voltage. An oscillator is trimmed
- * with one cord in it, so the loss of one input is already in its scale.
+ * What inputs that hang together on one output leave of its voltage. The output has a resistance in
+ * series, each input one to ground; together they divide the voltage. An oscillator is trimmed with
+ * its cord alone in the output, so what it loses to its own input is already in its scale.
  *
  * @param ohmsOut of the output
  * @param ohmsIn of each input
@@ -20,19 +20,18 @@ record Split(double ohmsOut, List<Double> ohmsIn) {
     }
   }
 
-  /** The part of the voltage that is lost: 0.01 for a hundredth. */
-  double loss() {
-    double load = ohmsIn.stream().mapToDouble(ohms -> ohmsOut / ohms).sum();
-    return load / (1 + load);
+  /** The part of the output's voltage that arrives: 0.99 for a hundredth lost. */
+  double passes() {
+    return 1 / (1 + ohmsIn.stream().mapToDouble(ohms -> ohmsOut / ohms).sum());
   }
 
-  /** By how many cents each octave comes out too narrow. */
-  double flatCentsPerOctave() {
-    return CENTS_PER_OCTAVE * loss();
+  /** The part that is left of what comes to an input of so many ohms while its cord is alone. */
+  double kept(double ohms) {
+    return passes() / new Split(ohmsOut, List.of(ohms)).passes();
   }
 
-  /** How many of these are new against a single cord into the first of the inputs. */
-  double flatterThanAlone() {
-    return flatCentsPerOctave() - new Split(ohmsOut, ohmsIn.subList(0, 1)).flatCentsPerOctave();
+  /** By how many cents an octave comes out too narrow if so much of the voltage is kept. */
+  static double narrower(double kept) {
+    return CENTS_PER_OCTAVE * (1 - kept);
   }
 }

@@ -9,6 +9,7 @@ import entracte.rig.Group;
 import entracte.rig.Module;
 import entracte.rig.Position;
 import entracte.rig.Socket;
+import entracte.rig.Toggle;
 import java.util.Optional;
 
 /** The words of single steps: always the module first, then the jack or control on it. */
@@ -85,7 +86,7 @@ final class Wording {
     return "SWITCH "
         + name(flip.toggle())
         + change(flip.from(), flip.to())
-        + LoudSwitch.caution(flip.toggle().name(), flip.toggle().positions());
+        + LoudSwitch.caution(Toggle.of(flip.toggle()));
   }
 
   /**
@@ -122,7 +123,7 @@ final class Wording {
         + in.jumper().name()
         + " to "
         + position
-        + LoudSwitch.caution(in.jumper().name(), in.jumper().positions());
+        + LoudSwitch.caution(Toggle.of(in.module().kind(), in.jumper()));
   }
 
   /** {@code osc 1 saw to mix 1 channel 2 in (60 cm)}, for lists of what is plugged. */

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A switch that makes a voltage many times larger, told by the names of its positions. */
+/** Gains in decibels, and positions that are called by them; a {@link Toggle} says which are. */
 public final class GainStep {
   private static final Pattern TIMES = Pattern.compile("x ?(\\d{1,4}(?:\\.\\d{1,3})?)");
   private static final Pattern DECIBELS = Pattern.compile("([+-]?\\d{1,3}(?:\\.\\d)?) ?db");
@@ -18,7 +18,7 @@ public final class GainStep {
   /**
    * How many times the voltage: 10 for {@code x10} and for {@code 20 dB}; empty for other names.
    */
-  public static OptionalDouble factor(String position) {
+  static OptionalDouble factor(String position) {
     String text = position.strip().toLowerCase(Locale.ROOT);
     Matcher times = TIMES.matcher(text);
     Matcher decibels = DECIBELS.matcher(text);

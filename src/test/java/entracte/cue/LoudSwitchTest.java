@@ -5,10 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import entracte.plan.Action;
 import entracte.plan.Plan;
 import entracte.rig.CordStock;
+import entracte.rig.Group;
 import entracte.rig.Jumper;
+import entracte.rig.Kind;
 import entracte.rig.Position;
+import entracte.rig.Toggle;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class LoudSwitchTest {
@@ -38,12 +43,12 @@ class LoudSwitchTest {
 
   @Test
   void namesAndPositionsTell() {
-    assertEquals(CAUTION, LoudSwitch.caution("input gain", List.of("low", "high")));
-    assertEquals(CAUTION, LoudSwitch.caution("input", List.of("soft", "Drive")));
-    assertEquals(CAUTION, LoudSwitch.caution("pad", List.of("0 dB", "20 dB")));
-    assertEquals(CAUTION, LoudSwitch.caution("range", List.of("x1", "x10", "x100")));
-    assertEquals("", LoudSwitch.caution("octave", List.of("16", "8", "4")));
-    assertEquals("", LoudSwitch.caution("against", List.of("driver", "x")), "whole words only");
+    assertEquals(CAUTION, caution("input gain", List.of("low", "high")));
+    assertEquals(CAUTION, caution("input", List.of("soft", "Drive")));
+    assertEquals(CAUTION, caution("pad", List.of("0 dB", "20 dB")));
+    assertEquals(CAUTION, caution("range", List.of("x1", "x10", "x100")));
+    assertEquals("", caution("octave", List.of("16", "8", "4")));
+    assertEquals("", caution("against", List.of("driver", "x")), "whole words only");
   }
 
   @Test
@@ -52,5 +57,20 @@ class LoudSwitchTest {
     assertEquals(
         "filter 1 drive to on" + CAUTION,
         Wording.jumper(new Plan.JumperIn(rig.module("filter 1"), drive), "on"));
+  }
+
+  @Test
+  void aFiltersSlopeIsNotLoud() {
+    Toggle slope = new Toggle(kind("filter"), "slope", List.of("12 dB", "24 dB"));
+    assertEquals("", LoudSwitch.caution(slope));
+  }
+
+  private static String caution(String name, List<String> positions) {
+    return LoudSwitch.caution(new Toggle(kind("mixer"), name, positions));
+  }
+
+  private static Kind kind(String name) {
+    Group own = new Group(Group.Form.OWN, "", 1, List.of(), List.of(), List.of(), Map.of());
+    return new Kind(name, List.of(own), List.of(), Kind.DEFAULT_WIDTH_CM, Set.of());
   }
 }

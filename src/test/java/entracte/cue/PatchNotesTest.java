@@ -88,7 +88,7 @@ class PatchNotesTest {
         files.papers().sheet().cues().get(0).ear().mind());
   }
 
-  /** 1 kohm into two inputs of 100 kohm: 24 cents an octave, 12 more than into one (divider). */
+  /** 1 kohm into two inputs of 100 kohm leaves 1.01 / 1.02 of what it leaves to one (divider). */
   @Test
   void aPassiveMultipleNarrowsTheOctaveAndABufferedOneDoesNot() {
     String two =
@@ -106,8 +106,8 @@ class PatchNotesTest {
                 + " middle of what you play"),
         papers.sheet().cues().get(0).ear().mind());
     assertEquals(
-        "osc 1, osc 2: 2 inputs share keys pitch, which loses 2 %: an octave is 12 cents narrower"
-            + " than with one cord alone (1 kohm out and 100 kohm in are assumed where the rig says"
+        "osc 1, osc 2: 2 inputs share keys pitch: an octave is 12 cents narrower"
+            + " than with its cord alone (1 kohm out and 100 kohm in are assumed where the rig says"
             + " nothing)",
         papers.songs().get(0).patchNotes().pitch().get(0));
     String rig = RIG.replace("TAPER", "linear").replace("{taps: 4}", "{taps: 4, buffered: yes}");

@@ -3,7 +3,6 @@ package entracte.cue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import entracte.rig.GainStep;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -19,22 +18,48 @@ class SplitTest {
   @ParameterizedTest
   @CsvSource({"1, 0.99, 12", "2, 1.96, 24", "3, 2.91, 35", "4, 3.85, 46"})
   void aPassiveSplitNarrowsTheOctave(int inputs, double percent, long cents) {
-    Split split = new Split(1000, Collections.nCopies(inputs, 100_000.0));
-    assertEquals(percent, 100 * split.loss(), 0.005);
-    assertEquals(cents, Math.round(split.flatCentsPerOctave()));
+    double passes = passes(1000, Collections.nCopies(inputs, 100_000.0));
+    assertEquals(percent, 100 * (1 - passes), 0.005);
+    assertEquals(cents, Math.round(Split.narrower(passes)));
   }
 
   /** The same divider at 100 ohm: 1.2 cents for one input, 4.8 for four. */
   @Test
   void aLowerResistanceLosesLess() {
-    assertEquals(1.2, new Split(100, List.of(1e5)).flatCentsPerOctave(), 0.01);
-    assertEquals(4.8, new Split(100, Collections.nCopies(4, 1e5)).flatCentsPerOctave(), 0.02);
+    assertEquals(1.2, Split.narrower(passes(100, List.of(1e5))), 0.01);
+    assertEquals(4.8, Split.narrower(passes(100, Collections.nCopies(4, 1e5))), 0.02);
+  }
+
+  /**
+   * Each input's own cord alone is the measure. With load r/R = 0.01 each, by hand: 1 - 1.01 / 1.02
+   * = 0.98 % of 1200 cents is 11.76; three give 1 - 1.01 / 1.03 (23.3), four 1 - 1.01 / 1.04
+   * (34.6).
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 0", "2, 11.76", "3, 23.30", "4, 34.62"})
+  void anOscillatorIsTrimmedWithItsCordAlone(int inputs, double cents) {
+    Split split = new Split(1000, Collections.nCopies(inputs, 1e5));
+    assertEquals(cents, Split.narrower(split.kept(1e5)), 0.005);
+  }
+
+  /**
+   * 1 kohm into 20 and 50 kohm: loads of 0.05 and 0.02, together 1.07. The one kept 1.05 / 1.07 of
+   * what it was trimmed by, the other 1.02 / 1.07: 22.4 and 56.1 cents of 1200.
+   */
+  @Test
+  void ofUnequalInputsTheLighterOneLosesMore() {
+    Split split = new Split(1000, List.of(20_000.0, 50_000.0));
+    assertEquals(22.43, Split.narrower(split.kept(20_000)), 0.005);
+    assertEquals(56.07, Split.narrower(split.kept(50_000)), 0.005);
   }
 
   @Test
-  void oneCordAloneIsWhatTheOscillatorIsTrimmedFor() {
-    assertEquals(0, new Split(1000, List.of(1e5)).flatterThanAlone());
+  void nothingToSplitIsNoSplit() {
     assertThrows(IllegalArgumentException.class, () -> new Split(1000, List.of()));
+  }
+
+  private static double passes(double ohmsOut, List<Double> ohmsIn) {
+    return new Split(ohmsOut, ohmsIn).passes();
   }
 
   /** 1/12 V = 83.3333 mV a semitone (a published mailing-list thread); 0.1 V at 1.2 V an octave. */
@@ -52,20 +77,5 @@ class SplitTest {
   void halfTheVoltageGivesQuarterTones() {
     assertEquals(50, new KeyStep(0.5, 1, 1).centsPerKey(), 1e-9);
     assertEquals(0.5, new KeyStep(1, 1, 1).factorFor(50), 1e-9);
-  }
-
-  /** 20 log10: factor 10 is 20 dB, factor 2 is 6.02 dB (J. O. Smith, Mathematics of the DFT). */
-  @ParameterizedTest
-  @CsvSource({"x1, 0", "x2, 6.0206", "x 10, 20", "x100, 40", "x0.5, -6.0206", "20 dB, 20"})
-  void gainsAreDecibels(String position, double decibels) {
-    double factor = GainStep.factor(position).orElseThrow();
-    assertEquals(decibels, GainStep.decibels(factor), 0.00005);
-    assertEquals(factor, GainStep.factorOf(decibels), 0.0001);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"low", "16", "4-pole", "x0", "10"})
-  void otherPositionsAreNoGain(String position) {
-    assertEquals(true, GainStep.factor(position).isEmpty());
   }
 }
