@@ -2,9 +2,6 @@ package entracte.check;
 
 import entracte.check.Part.CastRole;
 import entracte.rig.Direction;
-import entracte.rig.Group;
-import entracte.rig.Jack;
-import entracte.rig.Kind;
 import entracte.rig.Module;
 import java.util.BitSet;
 import java.util.Collections;
@@ -25,20 +22,13 @@ final class Heard {
 
   Heard(RigIndex rig, Findings findings) {
     this.findings = findings;
-    rig.modules().stream().filter(m -> isOutlet(m.kind())).forEach(outlets::add);
+    rig.modules().stream().filter(m -> m.kind().isOutlet()).forEach(outlets::add);
     if (outlets.isEmpty() && !rig.modules().isEmpty()) {
       findings.note(
           rig.rig(),
           "nothing in the rig leads to the desk, so it is not checked whether voices are heard",
           "Describe the output as a module, or list the jacks that go to the desk as \"leaves\".");
     }
-  }
-
-  private static boolean isOutlet(Kind kind) {
-    List<Jack> jacks = kind.groups().stream().map(Group::jacks).flatMap(List::stream).toList();
-    boolean onlyInputs =
-        !jacks.isEmpty() && jacks.stream().allMatch(j -> j.direction() == Direction.IN);
-    return onlyInputs || !kind.leaves().isEmpty();
   }
 
   void check(Part part, PatchGraph graph, List<RoleDraft> drafts) {

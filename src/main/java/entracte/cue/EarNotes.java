@@ -1,6 +1,7 @@
 package entracte.cue;
 
 import entracte.plan.SongPlan;
+import entracte.rig.Module;
 import entracte.setlist.PitchStandard;
 import entracte.setlist.Song;
 import java.util.List;
@@ -36,8 +37,8 @@ public record EarNotes(
   static EarNotes of(
       Tuning.Ahead tuning, SongPlan song, PitchStandard standard, Optional<SongPlan> before) {
     return new EarNotes(
-        TuningTargets.of(song, standard, tuning.tuned()::contains),
-        tuning.trusted(),
+        TuningTargets.of(song, standard, tuning.tuned()::contains, tuning.trusted()),
+        tuning.trusted().stream().map(Module::name).toList(),
         listenFor(song.song()),
         PitchNotes.of(song).warnings(),
         before.flatMap(last -> new Levels(song).against(new Levels(last))));

@@ -42,16 +42,7 @@ record Pitch(double lowHz, double highHz) {
   }
 
   private String beats() {
-    return Beat.near(cents())
-        .map(
-            beat ->
-                "; "
-                    + Beat.rate(beat.perSecond(lowHz, highHz))
-                    + " against a pure "
-                    + beat.high()
-                    + " to "
-                    + beat.low())
-        .orElse("");
+    return Beat.near(cents()).map(beat -> "; " + beat.against(lowHz, highHz)).orElse("");
   }
 
   /** To a hundredth: finer than any ear. */

@@ -79,7 +79,11 @@ final class PitchNotes {
             ? ""
             : " through " + String.join(", ", route.through().stream().map(Module::name).toList());
     if (!route.clear()) {
-      lines.add(module.name() + ": more than one voltage comes" + way + "; tune it by ear");
+      lines.add(
+          module.name()
+              + ": more than one voltage comes"
+              + way
+              + ", so no figure tells how far a key goes");
       return;
     }
     double arrives = route.factor() * loads.kept(route);

@@ -20,16 +20,18 @@ final class PitchPaths {
    *
    * @param cord the cord in it
    * @param root the jack that the pitch comes from
-   * @param load how many inputs hang on that jack
+   * @param load how many inputs hang on that jack; a cord that waits in one weighs as well
    */
   record Path(Cord cord, Socket root, long load) {}
 
   private final List<Cord> cords;
+  private final List<Cord> needed;
   private final Map<String, Cord> intoTaps = new HashMap<>();
   private final Map<String, Long> loads = new HashMap<>();
 
   PitchPaths(SongPlan song) {
-    cords = song.required().stream().map(PluggedCord::cord).toList();
+    cords = song.cords().stream().map(PluggedCord::cord).toList();
+    needed = song.required().stream().map(PluggedCord::cord).toList();
     for (Cord cord : cords) {
       if (isTap(cord.sink())) {
         intoTaps.put(cord.sink().module().name(), cord);
@@ -44,7 +46,7 @@ final class PitchPaths {
 
   /** The fed inputs of the module that are named for pitch. */
   List<Path> into(Module module) {
-    return cords.stream()
+    return needed.stream()
         .filter(cord -> cord.sink().module().equals(module) && isPitchInput(cord.sink()))
         .map(cord -> new Path(cord, root(cord), loads.get(root(cord).toString())))
         .toList();

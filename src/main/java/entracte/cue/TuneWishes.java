@@ -6,6 +6,8 @@ import entracte.rig.Module;
 import entracte.setlist.Sound;
 import entracte.setlist.TunedTo;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -62,8 +64,26 @@ final class TuneWishes {
     return same ? "unison with" : from.distance().words() + (from.below() ? " below" : " above");
   }
 
+  /**
+   * The modules that the ear sees to, each after what it is tuned against: those with a cord in a
+   * pitch input or with a wish, as far as they are heard or others are tuned against them.
+   */
+  List<Module> tuned(SongPlan song, PitchPaths paths, Comparator<Module> order) {
+    Audible audible = new Audible(song);
+    Set<Module> needed = new HashSet<>();
+    List<Module> cast = song.casting().stream().map(CastAs::module).toList();
+    cast.stream().filter(audible::hears).forEach(module -> needed.addAll(chain(module)));
+    List<Module> modules =
+        cast.stream()
+            .filter(needed::contains)
+            .filter(module -> !paths.into(module).isEmpty() || wishes.containsKey(module))
+            .sorted(order)
+            .toList();
+    return referencesFirst(modules);
+  }
+
   /** The same modules in the same order, but none before what it is tuned against. */
-  List<Module> referencesFirst(List<Module> modules) {
+  private List<Module> referencesFirst(List<Module> modules) {
     Set<Module> ordered = new LinkedHashSet<>();
     modules.forEach(module -> ordered.addAll(chain(module)));
     return ordered.stream().filter(modules::contains).toList();

@@ -20,8 +20,9 @@ import java.util.TreeSet;
  * pitch, and have since they last played so got another pitch cord, share their pitch with more or
  * fewer inputs (a passive multiple loads its source a little), or another octave, range or tune
  * setting. A module that has not played yet is tuned before its first song. What shakes a pitch or
- * beats by itself has no cord there, and nobody tunes it unless its patch says to what. What a
- * patch tunes against another module is tuned after it, and again whenever that one is.
+ * beats by itself has no cord there, and nobody tunes it unless its patch says to what; nor what is
+ * not heard. What a patch tunes against another module is tuned after it, and again if that one was
+ * tuned since.
  *
  * <p>Ask for the songs in their order, each once.
  */
@@ -30,12 +31,15 @@ final class Tuning {
       Set.of(
           "tune", "tuning", "fine", "coarse", "octave", "range", "footage", "transpose", "pitch");
 
+  static final Comparator<Module> IN_HAND_ORDER = Comparator.comparing(Spot::of, HandOrder.SPOTS);
+
   private final Map<Module, Ear> lastHeard = new HashMap<>();
+  private final Map<Module, Integer> lastTuned = new HashMap<>();
   private final Set<Module> played = new HashSet<>();
 
   /** All that a module's pitch hangs on. */
   private record Ear(
-      Set<String> cords, Set<String> loads, Map<String, String> settings, String wish) {}
+      Set<String> cords, Map<String, Long> loads, Map<String, String> settings, String wish) {}
 
   /**
    * What the ear does before a song.
@@ -44,7 +48,7 @@ final class Tuning {
    * @param tuned the modules of those steps
    * @param trusted the modules beside them that are still in tune as far as the patch can tell
    */
-  record Ahead(List<Step> steps, Set<Module> tuned, List<String> trusted) {}
+  record Ahead(List<Step> steps, Set<Module> tuned, List<Module> trusted) {}
 
   /** What is to be tuned before a song, and what is not. */
   Ahead before(SongPlan song, int number) {
@@ -52,23 +56,22 @@ final class Tuning {
     TuneWishes wishes = new TuneWishes(song);
     Set<Module> tuned = new HashSet<>();
     List<Step> steps = new ArrayList<>();
-    List<String> trusted = new ArrayList<>();
+    List<Module> trusted = new ArrayList<>();
     Set<Module> newcomers = newcomers(song);
-    for (Module module : wishes.referencesFirst(inHandOrder(song))) {
-      if (paths.into(module).isEmpty() && wishes.of(module).isEmpty()) {
-        continue;
-      }
+    for (Module module : wishes.tuned(song, paths, IN_HAND_ORDER)) {
       Ear now = listen(song, module, paths, wishes);
       Optional<Ear> before = Optional.ofNullable(lastHeard.put(module, now));
       String reason = before.map(ear -> changes(ear, now)).orElse(fresh(newcomers, module, now));
-      Optional<Module> moved = wishes.reference(module).filter(tuned::contains);
+      Optional<Module> moved =
+          wishes.reference(module).filter(other -> lastTuned(other) > lastTuned(module));
       if (reason.isEmpty() && moved.isPresent()) {
         reason = moved.get().name() + " is tuned anew";
       }
       if (reason.isEmpty()) {
-        trusted.add(module.name());
+        trusted.add(module);
       } else {
         tuned.add(module);
+        lastTuned.put(module, number);
         double size = Extent.ofTuning(module, song);
         steps.add(ChangeoverSteps.tune(module, wishes.words(module), reason, size, number));
       }
@@ -76,11 +79,9 @@ final class Tuning {
     return new Ahead(steps, tuned, steps.isEmpty() ? List.of() : trusted);
   }
 
-  private static List<Module> inHandOrder(SongPlan song) {
-    return song.casting().stream()
-        .map(CastAs::module)
-        .sorted(Comparator.comparing(Spot::of, HandOrder.SPOTS))
-        .toList();
+  /** The song before which it was tuned last; less than any if it was not. */
+  private int lastTuned(Module module) {
+    return lastTuned.getOrDefault(module, -1);
   }
 
   /** Those that have not played before. */
@@ -97,10 +98,10 @@ final class Tuning {
 
   private static Ear listen(SongPlan song, Module module, PitchPaths paths, TuneWishes wishes) {
     Set<String> cords = new TreeSet<>();
-    Set<String> loads = new TreeSet<>();
+    Map<String, Long> loads = new TreeMap<>();
     for (PitchPaths.Path path : paths.into(module)) {
       cords.add(path.cord().toString());
-      loads.add(path.root() + " feeds " + path.load());
+      loads.put(Wording.name(path.root()), path.load());
     }
     Map<String, String> settings = new TreeMap<>();
     for (Control control : module.controls()) {
@@ -109,6 +110,14 @@ final class Tuning {
       }
     }
     return new Ear(cords, loads, settings, wishes.words(module));
+  }
+
+  /** {@code keys pitch 1 feeds 2 inputs now, 1 before}. */
+  private static void share(String root, Long before, long now, List<String> changes) {
+    if (before != null && before != now) {
+      String inputs = now == 1 ? " input now, " : " inputs now, ";
+      changes.add(root + " feeds " + now + inputs + before + " before");
+    }
   }
 
   private static boolean isTuning(Control control) {
@@ -121,7 +130,7 @@ final class Tuning {
     if (!before.cords().equals(now.cords())) {
       changes.add(now.cords().isEmpty() ? "no key moves it now" : "another pitch cord");
     } else if (!before.loads().equals(now.loads())) {
-      changes.add("its pitch is shared otherwise");
+      now.loads().forEach((root, load) -> share(root, before.loads().get(root), load, changes));
     }
     Set<String> names = new TreeSet<>(before.settings().keySet());
     names.addAll(now.settings().keySet());
@@ -131,7 +140,7 @@ final class Tuning {
       }
     }
     if (!before.wish().equals(now.wish())) {
-      changes.add("wanted otherwise");
+      changes.add("another target");
     }
     return String.join(", ", changes);
   }

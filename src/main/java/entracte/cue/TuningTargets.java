@@ -1,7 +1,6 @@
 package entracte.cue;
 
 import entracte.plan.SongPlan;
-import entracte.plan.SongPlan.CastAs;
 import entracte.rig.Module;
 import entracte.rig.PitchControl;
 import entracte.rig.Position;
@@ -10,11 +9,13 @@ import entracte.setlist.Note;
 import entracte.setlist.PitchStandard;
 import entracte.setlist.TunedTo;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -47,20 +48,20 @@ final class TuningTargets {
 
   /** Which key is held, and a line for each oscillator that begins with its name and a colon. */
   static List<String> of(SongPlan song, PitchStandard standard) {
-    return of(song, standard, any -> true);
+    return of(song, standard, any -> true, Set.of());
   }
 
-  /** The same for some of the oscillators; no line at all if nothing is known of them. */
-  static List<String> of(SongPlan song, PitchStandard standard, Predicate<Module> wanted) {
+  /**
+   * The same for some of the oscillators; no line at all if nothing is known of them. Where no
+   * patch says against what, one that can be trusted is the measure of the others.
+   */
+  static List<String> of(
+      SongPlan song, PitchStandard standard, Predicate<Module> wanted, Collection<Module> trusted) {
     TuningTargets targets = new TuningTargets(song, standard);
-    List<Module> modules =
-        song.casting().stream()
-            .map(CastAs::module)
-            .filter(m -> !targets.paths.into(m).isEmpty() || targets.wishes.of(m).isPresent())
-            .sorted(Comparator.comparing(Spot::of, HandOrder.SPOTS))
-            .toList();
+    Comparator<Module> trustedFirst = Comparator.comparing(module -> !trusted.contains(module));
+    Comparator<Module> order = trustedFirst.thenComparing(Tuning.IN_HAND_ORDER);
     List<String> lines = new ArrayList<>();
-    for (Module module : targets.wishes.referencesFirst(modules)) {
+    for (Module module : targets.wishes.tuned(song, targets.paths, order)) {
       Optional<String> line = targets.target(module);
       line.filter(any -> wanted.test(module)).ifPresent(lines::add);
     }
@@ -90,7 +91,7 @@ final class TuningTargets {
       return Optional.of(from(module, from));
     }
     return isBent(module)
-        ? Optional.of("its pitch comes through another module; tune it by ear")
+        ? Optional.of("no frequency follows from what its pitch comes through; tune it by ear")
         : octave(module).map(octave -> bySettings(module, octave));
   }
 
@@ -101,7 +102,7 @@ final class TuningTargets {
         TuneWishes.against(from)
             + " "
             + reference.name()
-            + (from.cents() == 0 ? "" : " (" + size(from) + ")");
+            + (from.cents() == 0 ? "" : " (" + size(from.distance()) + ")");
     String lower = (from.below() ? module : reference).name();
     String upper = (from.below() ? reference : module).name();
     String listen =
@@ -115,21 +116,22 @@ final class TuningTargets {
     return Pitch.rounded(target) + " Hz, " + size + listen + beats(base, target);
   }
 
-  private static String size(TunedTo.From from) {
-    double cents = from.distance().cents();
-    return Pitch.rounded(cents) + " cents, ratio " + new Pitch(1, Distance.ratioOf(cents)).ratio();
+  /** In cents and as a ratio, without the one that it is written in. */
+  private static String size(Distance distance) {
+    String cents = Pitch.rounded(distance.cents()) + " cents";
+    String ratio = "ratio " + new Pitch(1, Distance.ratioOf(distance.cents())).ratio();
+    return switch (distance.unit()) {
+      case CENTS -> ratio;
+      case RATIO -> cents;
+      case NAME -> cents + ", " + ratio;
+    };
   }
 
   private static String beats(double base, double target) {
     double low = Math.min(base, target);
     double high = Math.max(base, target);
     return Beat.near(new Pitch(low, high).cents())
-        .map(
-            beat ->
-                ", "
-                    + Beat.rate(beat.perSecond(low, high))
-                    + "; a cent changes that by "
-                    + Pitch.rounded(beat.perSecondForACent(high)))
+        .map(beat -> ", " + beat.count(low, high))
         .orElse("");
   }
 

@@ -59,6 +59,14 @@ public record Kind(
         .sum();
   }
 
+  /** Whether it leads out of the rig: it only takes signals in, or has a jack that leaves. */
+  public boolean isOutlet() {
+    List<Jack> jacks = groups.stream().flatMap(group -> group.jacks().stream()).toList();
+    boolean onlyInputs =
+        !jacks.isEmpty() && jacks.stream().allMatch(j -> j.direction() == Direction.IN);
+    return onlyInputs || !leaves.isEmpty();
+  }
+
   public Optional<Jumper> jumper(String jumperName) {
     return jumpers.stream().filter(j -> j.name().equals(jumperName)).findFirst();
   }

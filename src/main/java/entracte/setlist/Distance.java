@@ -14,8 +14,16 @@ import java.util.stream.Stream;
  *
  * @param words as it is said, with its article where it has one
  * @param cents a hundredth of a tempered semitone each
+ * @param unit what it is written in
  */
-public record Distance(String words, double cents) {
+public record Distance(String words, double cents, Unit unit) {
+  /** What it is written in. Semitones are a name for so many cents. */
+  public enum Unit {
+    NAME,
+    CENTS,
+    RATIO
+  }
+
   private static final double CENTS_PER_OCTAVE = 1200;
   private static final double CENTS_PER_SEMITONE = 100;
   private static final Pattern FIGURE =
@@ -65,12 +73,13 @@ public record Distance(String words, double cents) {
   private static Optional<Distance> named(String name, boolean pure) {
     return NAMED.stream()
         .filter(each -> each.name().equals(name))
-        .map(each -> pure ? new Distance(words(each, true), cents(each)) : tempered(each))
+        .map(
+            each -> pure ? new Distance(words(each, true), cents(each), Unit.NAME) : tempered(each))
         .findFirst();
   }
 
   private static Distance tempered(Named each) {
-    return new Distance(words(each, false), CENTS_PER_SEMITONE * each.semitones());
+    return new Distance(words(each, false), CENTS_PER_SEMITONE * each.semitones(), Unit.NAME);
   }
 
   private static double cents(Named each) {
@@ -93,8 +102,10 @@ public record Distance(String words, double cents) {
     if (!written.matches()) {
       return Optional.empty();
     }
-    double unit = written.group(2).startsWith("semitone") ? CENTS_PER_SEMITONE : 1;
-    return Optional.of(new Distance(text, unit * Double.parseDouble(written.group(1))));
+    boolean semitones = written.group(2).startsWith("semitone");
+    double each = semitones ? CENTS_PER_SEMITONE : 1;
+    Unit unit = semitones ? Unit.NAME : Unit.CENTS;
+    return Optional.of(new Distance(text, each * Double.parseDouble(written.group(1)), unit));
   }
 
   private static Optional<Distance> ratio(String text) {
@@ -107,7 +118,8 @@ public record Distance(String words, double cents) {
     return low < 1 || high < low
         ? Optional.empty()
         : Optional.of(
-            new Distance("the ratio " + high + " to " + low, centsOf((double) high / low)));
+            new Distance(
+                "the ratio " + high + " to " + low, centsOf((double) high / low), Unit.RATIO));
   }
 
   /** The cents of a ratio: 1200 for an octave. */

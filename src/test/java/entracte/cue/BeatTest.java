@@ -39,8 +39,38 @@ class BeatTest {
     assertEquals("osc 3 against osc 1", new Beat(1, 1).words("osc 1", "osc 3"));
   }
 
+  /** 7:5 is 582.51 cents, 9:5 1017.60 (Wikipedia, List of pitch intervals). */
   @Test
-  void aTritoneHasNoPureNeighbour() {
-    assertEquals(Optional.empty(), Beat.near(600));
+  void aTritoneLiesNearSevenToFiveAndAMinorSeventhNearNineToFive() {
+    assertEquals(new Beat(7, 5), Beat.near(600).orElseThrow());
+    assertEquals(582.51, new Beat(7, 5).cents(), 0.005);
+    assertEquals(new Beat(9, 5), Beat.near(1017.60).orElseThrow());
+    assertEquals(new Beat(9, 5), Beat.near(1000).orElseThrow());
+  }
+
+  /** 11:8 is 551.32 cents, 16:9 996.09 (the same list). */
+  @Test
+  void aRatioThatIsMeantIsMetHoweverHighItsHarmonics() {
+    assertEquals(new Beat(11, 8), Beat.near(551.32).orElseThrow());
+    assertEquals(new Beat(16, 9), Beat.near(996.09).orElseThrow());
+  }
+
+  @Test
+  void aSemitoneIsNearNothing() {
+    assertEquals(Optional.empty(), Beat.near(60));
+  }
+
+  /** 5 x 622.254 - 7 x 440 = 31.27, from f = 440 x 2^(n/12). */
+  @Test
+  void whatBeatsTooFastToCountIsReachedOverThePureInterval() {
+    assertEquals(
+        "31.27 beats a second, too fast to count: come near a pure 7 to 5, where a cent is 1.8"
+            + " beats a second",
+        new Beat(7, 5).count(440, 440 * Math.sqrt(2)));
+  }
+
+  @Test
+  void oneBeatIsOne() {
+    assertEquals("1 beat a second against unison", new Beat(1, 1).against(440, 441));
   }
 }

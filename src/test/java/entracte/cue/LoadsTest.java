@@ -88,6 +88,25 @@ class LoadsTest {
         papers.songs().get(0).patchNotes().pitch());
   }
 
+  /** The cord of song 2 waits in the multiple and weighs: 1 - 1.02 / 1.07 of 1200 cents. */
+  @Test
+  void aCordThatWaitsInTheMultipleWeighsToo() {
+    String one =
+        """
+        roles: {light: osc 1, split: mult 1}
+        connections: {keys.pitch: split.tap 1, split.tap 2: light.pitch, light.saw: main.in}
+        """;
+    String two =
+        one.replace("{light: osc 1,", "{light: osc 1, heavy: heavy 1,")
+            .replace("light.saw", "split.tap 3: heavy.pitch, heavy.saw: main.in, light.saw");
+    Paperwork papers = new CraftFiles(folder, RIG).song(one).song(two).papers();
+    assertEquals(
+        List.of(
+            "osc 1 is 56 cents an octave too narrow on a passive multiple: tune it in the middle of"
+                + " what you play"),
+        papers.sheet().cues().get(0).ear().mind());
+  }
+
   /** An octave of 1.2 V at 1 V: 1000 cents, 83.33 from key to key. */
   @Test
   void anOscillatorOfAnotherVoltageIsToldOf() {

@@ -25,14 +25,15 @@ class PitchTest {
   @Test
   void aDetunedUnisonBeatsByItsDifference() {
     assertEquals(
-        "0.08 semitones above low (ratio 1.005; 2 beats a second against a pure 1 to 1)",
+        "0.08 semitones above low (ratio 1.005; 2 beats a second against unison)",
         new Pitch(440, 442).words("above low"));
   }
 
   @Test
-  void aTritoneHasNoPureNeighbour() {
+  void aSemitoneHasNoPureNeighbour() {
     assertEquals(
-        "6 semitones below x (ratio 1.414)", new Pitch(440, 440 * Math.sqrt(2)).words("below x"));
+        "1 semitone below x (ratio 1.059)",
+        new Pitch(440, 440 * Math.pow(2, 1 / 12.0)).words("below x"));
   }
 
   @Test

@@ -114,6 +114,44 @@ class TuningTargetsTest {
     assertEquals(List.of("osc 2"), files.papers().sheet().cues().get(2).ear().trusted());
   }
 
+  /** 440 x 2^(7/12) = 659.255 Hz; 6 x 440 x 2^(4/12) - 5 x 659.255 = 29.92. */
+  @Test
+  void whatCanBeTrustedIsTheMeasureOfTheOthers() {
+    String song = TWO.replace("low: {octave: 8}", "low: {octave: 8, tune: 4}");
+    CraftFiles files =
+        new CraftFiles(folder, RIG)
+            .song(song.replace("high: {octave: 8}", "high: {octave: 8, tune: 0}"))
+            .song(song.replace("high: {octave: 8}", "high: {octave: 8, tune: 7}"));
+    List<Cue> cues = files.papers().sheet().cues();
+    assertEquals(List.of("osc 2"), cues.get(1).ear().trusted());
+    assertEquals(
+        "osc 1: 659.26 Hz, 3 semitones above osc 2 (ratio 1.189; 29.92 beats a second, too fast to"
+            + " count: come near a pure 6 to 5, where a cent is 1.9 beats a second)",
+        cues.get(1).ear().targets().get(1));
+  }
+
+  @Test
+  void whatIsNotHeardIsNotTuned() {
+    CraftFiles files = new CraftFiles(folder, RIG).song(TWO.replace("high.saw: main.in", ""));
+    assertEquals(List.of("TUNE osc 2 (plays for the first time)"), tuneSteps(files, 0));
+    assertEquals(
+        List.of("with A4, the A above middle C, held (440 Hz)", "osc 2: 440 Hz"),
+        files.papers().songs().get(0).tuning());
+  }
+
+  /** 440 x 2^(8/1200) - 440 = 2.04 beats, and 440 x 9/5 = 792 Hz. */
+  @Test
+  void aSizeIsNotSaidTwice() {
+    assertEquals(
+        "osc 1: 442.04 Hz, 8 cents above osc 2 (ratio 1.005): osc 1 against osc 2, 2.04 beats a"
+            + " second; a cent changes that by 0.26",
+        tuning("tune: {high: 8 cents above low}").get(2));
+    assertEquals(
+        "osc 1: 792 Hz, the ratio 9 to 5 above osc 2 (1017.6 cents): harmonic 5 of osc 1 against"
+            + " harmonic 9 of osc 2, no beat; a cent changes that by 2.29",
+        tuning("tune: {high: 9:5 above low}").get(2));
+  }
+
   private List<String> tuning(String wish) {
     return new CraftFiles(folder, RIG).song(TWO + wish).papers().songs().get(0).tuning();
   }

@@ -58,7 +58,7 @@ class TuningTest {
     };
     String[] one = {"keys.pitch 1 to mult 1.tap.1", "mult 1.tap.2 to osc 1.pitch.1"};
     tuned("8", two);
-    assertEquals(List.of("TUNE osc 1 (its pitch is shared otherwise)"), tuned("8", one));
+    assertEquals(List.of("TUNE osc 1 (keys pitch 1 feeds 1 input now, 2 before)"), tuned("8", one));
   }
 
   @Test
