@@ -67,7 +67,13 @@ final class PaperOptions {
    */
   Sheets.Options options(OptionalDouble from) {
     double usual = from.orElse(Legibility.USUAL_DISTANCE_MM);
-    Legibility legibility = new Legibility(distanceMm == null ? usual : distanceMm, dim);
+    double distance = distanceMm == null ? usual : distanceMm;
+    if (distance < Legibility.LEAST_DISTANCE_MM) {
+      throw Stop.wrongUsage(
+          "no eye sees sharply at less than 25cm, so no paper is made for it",
+          "Give --distance from the eye to the paper where you will stand: 70cm, 1.6m.");
+    }
+    Legibility legibility = new Legibility(distance, dim);
     Set<Part> chosen = EnumSet.noneOf(Part.class);
     chosen.addAll(parts);
     return new Sheets.Options(chosen, paper, legibility);

@@ -1,13 +1,15 @@
 package entracte.cli;
 
+import entracte.check.PlayableSet;
 import entracte.cue.Paperwork;
 import entracte.plan.Plan;
+import entracte.print.Part;
 import entracte.print.Sheets;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -23,8 +25,8 @@ import picocli.CommandLine.Option;
           + " a picture of where the hands go, a patch card for each song, lists for packing and"
           + " counting in, and a page for the engineer. The end of the file's name says how: .pdf"
           + " to print, .txt as plain text, .svg or .png for the pictures alone.",
-      "A sheet that was written before and not touched since is written anew. Any other file that"
-          + " stands there is left alone."
+      "A sheet of this set that was written before and not touched since is written anew. Any"
+          + " other file that stands there is left alone."
     },
     footer = {
       "",
@@ -35,6 +37,11 @@ import picocli.CommandLine.Option;
     })
 final class SheetCommand implements Callable<Integer> {
   private static final List<String> ENDS = List.of(".pdf", ".txt", ".svg", ".png");
+  private static final List<String> PICTURES = List.of(".svg", ".png");
+
+  private static final String EMPTY =
+      "A set of one song has no changeover, and with --mid-set there is no set-up; choose other"
+          + " --pages.";
 
   private final Streams streams;
   private final Planning planning;
@@ -58,38 +65,58 @@ final class SheetCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     String end = end(file);
-    OptionalDouble from = search.takeDistance();
-    Sheets.Options options = paper.options(from);
-    Sheets.refusal(options)
-        .ifPresent(
-            why -> {
-              throw Stop.wrongUsage(why, "Come nearer with --distance, or take larger paper.");
-            });
-    SheetFile.demandFree(file);
-    Plan plan = new Search(streams, planning).plan(set, search).plan();
+    Sheets.Options options = paper.options(search.takeDistance());
+    demandPossible(end, options);
+    PlayableSet playable = Loader.playable(set.path(), streams);
+    SheetFile sheet = new SheetFile(file, playable.setList().name());
+    sheet.demandFree();
+    Plan plan = new Search(streams, planning).plan(playable, set, search).plan();
     Paperwork papers = Paperwork.of(plan, Player.learned(plan.setList().rig(), set.path()));
-    String wrote = write(end, papers, options);
+    String wrote = write(end, sheet, papers, options);
     if (!set.quiet()) {
       streams.line(wrote);
     }
     return ExitCode.DONE;
   }
 
-  private String write(String end, Paperwork papers, Sheets.Options options) {
+  /** Stops the command if it is clear before any planning that it cannot be done as typed. */
+  private void demandPossible(String end, Sheets.Options options) {
+    boolean picture = PICTURES.contains(end);
+    if (!picture && paper.song().isPresent()) {
+      throw Stop.wrongUsage(
+          "--song chooses a picture, and a " + end + " holds whole papers",
+          "Write a .svg or .png, or leave --song out.");
+    }
+    if (picture && options.parts().stream().noneMatch(Part::hasPictures)) {
+      throw Stop.wrongUsage(
+          "a " + end + " holds pictures alone, and these papers have none",
+          "Write a .pdf or .txt, or choose set-up or changeovers with --pages.");
+    }
+    Optional<String> refusal = end.equals(".txt") ? Optional.empty() : Sheets.refusal(options);
+    refusal.ifPresent(
+        why -> {
+          throw Stop.wrongUsage(why, "Come nearer with --distance, or take larger paper.");
+        });
+  }
+
+  private String write(String end, SheetFile sheet, Paperwork papers, Sheets.Options options) {
+    if (Sheets.text(papers, options.parts()).isEmpty()) {
+      throw Stop.wrongUsage("nothing would stand on these papers, so I write none", EMPTY);
+    }
     return switch (end) {
-      case ".pdf" -> pdf(papers, options);
-      case ".svg" -> svg(papers, options);
-      case ".png" -> png(papers, options);
+      case ".pdf" -> pdf(sheet, papers, options);
+      case ".svg" -> svg(sheet, papers, options);
+      case ".png" -> png(sheet, papers, options);
       default -> {
-        SheetFile.write(file, Sheets.text(papers, options.parts()));
+        sheet.write(Sheets.text(papers, options.parts()));
         yield "Wrote " + file + ".";
       }
     };
   }
 
-  private String pdf(Paperwork papers, Sheets.Options options) {
+  private String pdf(SheetFile sheet, Paperwork papers, Sheets.Options options) {
     Sheets.Printed printed = Sheets.pdf(papers, options);
-    SheetFile.write(file, printed.bytes(), SheetFile.Seal.PDF);
+    sheet.write(printed.bytes(), SheetFile.Seal.PDF);
     if (!printed.missing().isEmpty()) {
       streams.complain(
           "entracte: there is no letter on paper for "
@@ -105,31 +132,36 @@ final class SheetCommand implements Callable<Integer> {
         options.legibility().distanceMm() / 1000);
   }
 
-  private String svg(Paperwork papers, Sheets.Options options) {
-    String lines = String.join("\n", Sheets.svg(papers, options, song(papers))) + "\n";
-    SheetFile.write(file, lines.getBytes(StandardCharsets.UTF_8), SheetFile.Seal.SVG);
+  private String svg(SheetFile sheet, Paperwork papers, Sheets.Options options) {
+    String lines = String.join("\n", Sheets.svg(papers, options, song(papers, options))) + "\n";
+    sheet.write(lines.getBytes(StandardCharsets.UTF_8), SheetFile.Seal.SVG);
     return "Wrote " + file + ".";
   }
 
-  private String png(Paperwork papers, Sheets.Options options) {
+  private String png(SheetFile sheet, Paperwork papers, Sheets.Options options) {
     byte[] picture =
-        Sheets.png(papers, options, song(papers))
+        Sheets.png(papers, options, song(papers, options))
             .orElseThrow(
                 () ->
                     Stop.wrongUsage(
                         "the pictures of all songs are too tall for one .png",
                         "Choose one with --song, or write a .svg."));
-    SheetFile.writePng(file, picture);
+    sheet.writePng(picture);
     return "Wrote " + file + ".";
   }
 
   /** The only song whose picture is wanted. */
-  private OptionalInt song(Paperwork papers) {
+  private OptionalInt song(Paperwork papers, Sheets.Options options) {
     int songs = papers.songs().size();
     OptionalInt song = paper.song();
     if (song.isPresent() && (song.getAsInt() < 1 || song.getAsInt() > songs)) {
       throw Stop.wrongUsage(
           "there is no song " + song.getAsInt(), "The set has songs 1 to " + songs + ".");
+    }
+    if (!Sheets.hasPicture(papers, options.parts(), song)) {
+      throw Stop.wrongUsage(
+          "nothing moves on the ways that were chosen, so there is no picture",
+          "Choose another --song, or other --pages.");
     }
     return song;
   }

@@ -9,24 +9,30 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 
 /**
- * Writes sheets so that nothing the user wrote is ever overwritten. The last line of a sheet holds
- * a sum over all that stands above it. Only a file whose sum is right is replaced: one of another
- * origin has none, and in one that was edited by hand it no longer fits. A PNG has a remark
- * instead. The new sheet is written beside the old one and put in its place when it is whole.
+ * Writes a sheet so that nothing the user wrote is ever overwritten. The last line of a sheet names
+ * its set and holds a sum over all that stands above it. Only a file whose sum is right is
+ * replaced: one of another origin has none, and in one that was edited by hand it no longer fits. A
+ * sheet of another set is left alone, too. A PNG has a remark instead. The new sheet is written
+ * beside the old one and put in its place when it is whole.
+ *
+ * @param set the name of the set
  */
-final class SheetFile {
+record SheetFile(Path file, String set) {
   /** Far more than any sheet; what is longer is somebody else's. */
   private static final long LARGEST_BYTES = 64L << 20;
 
-  static final String SAYS = "Written by entracte; sum ";
-
+  /** An older sheet does not name its set. */
   private static final Pattern LAST_LINE =
-      Pattern.compile("(?:% |<!-- )?" + SAYS + "([0-9a-f]{8})(?: -->)?\n");
+      Pattern.compile(
+          "(?:% |<!-- )?Written by entracte(?: for (?<set>.*))?"
+              + "; sum (?<sum>[0-9a-f]{8})(?: -->)?\n");
 
   /** How the last line is hidden from who reads the file. */
   enum Seal {
@@ -42,39 +48,59 @@ final class SheetFile {
       this.after = after;
     }
 
-    private String on(String sum) {
-      return before + SAYS + sum + after + "\n";
+    private String on(String says) {
+      return before + says + after + "\n";
     }
   }
 
-  private SheetFile() {}
+  SheetFile {
+    // Nothing that would end the line or the remark in which it stands.
+    set = set.replaceAll("[^\\p{L}\\p{M}\\p{N} ]", "_");
+  }
 
-  /** Stops the command if {@code file} is something that must not be overwritten. */
-  static void demandFree(Path file) {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !isOurs(file)) {
+  /** Stops the command if the file is something that must not be overwritten. */
+  void demandFree() {
+    if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      return;
+    }
+    String owner =
+        owner()
+            .orElseThrow(
+                () ->
+                    Stop.trouble(
+                        file
+                            + " is there already and is not an untouched sheet of mine,"
+                            + " so I leave it alone",
+                        "Give another name, or move that file away yourself."));
+    if (!owner.isEmpty() && !owner.equals(set)) {
       throw Stop.trouble(
-          file + " is there already and is not an untouched sheet of mine, so I leave it alone",
+          file + " is the sheet of another set, " + owner + ", so I leave it alone",
           "Give another name, or move that file away yourself.");
     }
   }
 
-  static void write(Path file, List<String> lines) {
+  void write(List<String> lines) {
     String text = String.join("\n", lines) + "\n\n";
-    write(file, text.getBytes(StandardCharsets.UTF_8), Seal.TEXT);
+    write(text.getBytes(StandardCharsets.UTF_8), Seal.TEXT);
   }
 
   /** Writes what ends with the end of a line, and the line with the sum. */
-  static void write(Path file, byte[] content, Seal seal) {
-    put(file, signed(content, seal));
+  void write(byte[] content, Seal seal) {
+    put(signed(content, seal));
   }
 
   /** Writes a picture that says within itself what its sum is. */
-  static void writePng(Path file, byte[] png) {
-    put(file, PngSeal.signed(png));
+  void writePng(byte[] png) {
+    put(PngSeal.signed(png, set));
   }
 
-  private static void put(Path file, byte[] content) {
-    demandFree(file);
+  /** What a sheet says of itself. */
+  static String says(String set, String sum) {
+    return "Written by entracte for " + set + "; sum " + sum;
+  }
+
+  private void put(byte[] content) {
+    demandFree();
     Path folder = file.toAbsolutePath().getParent();
     if (!Files.isDirectory(folder)) {
       throw Stop.trouble("there is no folder " + folder, "Make it first.");
@@ -97,26 +123,30 @@ final class SheetFile {
     return ProcessHandle.current().pid();
   }
 
-  private static byte[] signed(byte[] content, Seal seal) {
-    byte[] last = seal.on(sum(content, content.length)).getBytes(StandardCharsets.US_ASCII);
+  private byte[] signed(byte[] content, Seal seal) {
+    String says = seal.on(says(set, sum(content, content.length)));
+    byte[] last = says.getBytes(StandardCharsets.UTF_8);
     byte[] all = Arrays.copyOf(content, content.length + last.length);
     System.arraycopy(last, 0, all, content.length, last.length);
     return all;
   }
 
-  private static boolean isOurs(Path file) {
+  /** The set whose untouched sheet the file is, "" if it does not say; empty if it is none. */
+  private Optional<String> owner() {
     try {
       if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
           || Files.size(file) > LARGEST_BYTES) {
-        return false;
+        return Optional.empty();
       }
       byte[] all = Files.readAllBytes(file);
       int last = lastLine(all);
       Matcher line =
-          LAST_LINE.matcher(new String(all, last, all.length - last, StandardCharsets.ISO_8859_1));
-      return line.matches() && sum(all, last).equals(line.group(1)) || PngSeal.isSigned(all);
+          LAST_LINE.matcher(new String(all, last, all.length - last, StandardCharsets.UTF_8));
+      return line.matches() && sum(all, last).equals(line.group("sum"))
+          ? Optional.of(Objects.requireNonNullElse(line.group("set"), ""))
+          : PngSeal.set(all);
     } catch (IOException e) {
-      return false;
+      return Optional.empty();
     }
   }
 

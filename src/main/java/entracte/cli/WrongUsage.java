@@ -7,6 +7,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -32,6 +33,10 @@ final class WrongUsage {
     }
     if (problem instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
       return missing(missing.getMissing().get(0), command);
+    }
+    if (problem instanceof OverwrittenOptionException twice
+        && twice.getOverwritten() instanceof OptionSpec option) {
+      return option.longestName() + " is there twice";
     }
     if (problem.getArgSpec() instanceof OptionSpec option && option.arity().max() == 0) {
       return option.longestName() + " takes no value";
@@ -74,6 +79,10 @@ final class WrongUsage {
       String typed = named(unmatched);
       NearestName.of(typed, known(typed, command))
           .ifPresent(n -> advice.add("Did you mean " + n + "?"));
+    }
+    boolean distance = command.getCommandSpec().optionsMap().containsKey("--distance");
+    if (distance && message(problem, command).equals("--from is there twice")) {
+      advice.add("Say with --from where the rig starts, and with --distance where the eye is.");
     }
     advice.add("Add --help to see what can be typed.");
     return advice;

@@ -64,8 +64,12 @@ public final class Fill {
   }
 
   private List<String> all(String text) {
-    for (String word : GAP.split(SPACES.matcher(text.strip()).replaceAll(" "))) {
-      add(word);
+    for (String words : GAP.split(SPACES.matcher(text.strip()).replaceAll(" "))) {
+      // What is wider than a line is parted between its words, before any word is cut.
+      boolean fits = length(rest) + length(words) <= width;
+      for (String word : fits ? new String[] {words} : words.split(" ")) {
+        add(word);
+      }
     }
     end();
     return List.copyOf(lines);

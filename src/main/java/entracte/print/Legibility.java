@@ -19,6 +19,9 @@ public record Legibility(double distanceMm, boolean dim) {
   /** Where nobody says: the paper hangs on the case, an arm's length away. */
   public static final double USUAL_DISTANCE_MM = 700;
 
+  /** The near point of an eye, by the convention that magnifiers are rated by. */
+  public static final double LEAST_DISTANCE_MM = 250;
+
   private static final double DIM = 1.5;
   private static final double MINUTES_PER_DEGREE = 60;
 

@@ -31,6 +31,11 @@ public enum Part {
     return title;
   }
 
+  /** Whether the case is drawn on it. */
+  public boolean hasPictures() {
+    return this == SET_UP || this == CHANGEOVERS;
+  }
+
   public static Set<Part> all() {
     return EnumSet.allOf(Part.class);
   }

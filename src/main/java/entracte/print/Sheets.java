@@ -133,6 +133,19 @@ public final class Sheets {
     return Optional.of(PngPicture.bytes(PdfBook.write(set, "", List.of(page), lettering)));
   }
 
+  /** Whether any of the pictures that are asked for has a place on it. */
+  public static boolean hasPicture(Paperwork papers, Set<Part> parts, OptionalInt song) {
+    return !pictured(papers, parts, song).isEmpty();
+  }
+
+  private static List<Cue> pictured(Paperwork papers, Set<Part> parts, OptionalInt song) {
+    return papers.sheet().cues().stream()
+        .filter(cue -> parts.contains(cue.setUp() ? Part.SET_UP : Part.CHANGEOVERS))
+        .filter(cue -> song.isEmpty() || song.getAsInt() == cue.number())
+        .filter(cue -> !Place.of(cue).isEmpty())
+        .toList();
+  }
+
   /** All pictures on one page that is as high as they are. */
   private static Page pictures(
       Paperwork papers, Options options, OptionalInt song, Lettering lettering) {
@@ -142,13 +155,10 @@ public final class Sheets {
     Setter setter = new Setter(lettering, capital, lying.innerWidth());
     MapPages maps = new MapPages(lettering, papers.map(), true, capital, lying.innerWidth());
     List<Slab> slabs = new ArrayList<>();
-    for (Cue cue : papers.sheet().cues()) {
-      List<Place> places = Place.of(cue);
-      if (!places.isEmpty() && (song.isEmpty() || song.getAsInt() == cue.number())) {
-        slabs.add(
-            setter.title((cue.setUp() ? "Set-up for " : "To ") + cue.number() + " " + cue.song()));
-        maps.pages(places, Double.MAX_VALUE).forEach(slabs::addAll);
-      }
+    for (Cue cue : pictured(papers, options.parts(), song)) {
+      slabs.add(
+          setter.title((cue.setUp() ? "Set-up for " : "To ") + cue.number() + " " + cue.song()));
+      maps.pages(Place.of(cue), Double.MAX_VALUE).forEach(slabs::addAll);
     }
     Slab whole = Slab.joined(slabs);
     double margin = lying.margin();

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -23,39 +24,45 @@ import org.junit.jupiter.api.io.TempDir;
 class SheetFileTest {
   @TempDir Path folder;
   private Path file;
+  private SheetFile sheet;
 
   @BeforeEach
   void nameTheFile() {
     file = folder.resolve("sheet.txt");
+    sheet = at(file);
+  }
+
+  private static SheetFile at(Path file) {
+    return new SheetFile(file, "First Night");
   }
 
   @Test
   void anUntouchedSheetIsWrittenAnew() throws IOException {
-    SheetFile.write(file, List.of("first"));
-    SheetFile.write(file, List.of("second"));
+    sheet.write(List.of("first"));
+    sheet.write(List.of("second"));
     assertEquals("second", Files.readAllLines(file).get(0));
   }
 
   @Test
   void aSheetEditedByHandIsLeftAlone() throws IOException {
-    SheetFile.write(file, List.of("first"));
+    sheet.write(List.of("first"));
     String edited = Files.readString(file).replace("first", "first, but slower");
     Files.writeString(file, edited);
-    assertThrows(Stop.class, () -> SheetFile.write(file, List.of("second")));
+    assertThrows(Stop.class, () -> sheet.write(List.of("second")));
     assertEquals(edited, Files.readString(file));
   }
 
   @Test
   void whatSomebodyAddsBelowIsKeptToo() throws IOException {
-    SheetFile.write(file, List.of("first"));
+    sheet.write(List.of("first"));
     Files.writeString(file, Files.readString(file) + "my note\n");
-    assertThrows(Stop.class, () -> SheetFile.write(file, List.of("second")));
+    assertThrows(Stop.class, () -> sheet.write(List.of("second")));
   }
 
   @Test
   void aFileOfAnotherOriginIsLeftAlone() throws IOException {
     Files.writeString(file, "shopping\n");
-    Stop stop = assertThrows(Stop.class, () -> SheetFile.demandFree(file));
+    Stop stop = assertThrows(Stop.class, () -> sheet.demandFree());
     assertEquals(ExitCode.TROUBLE, stop.exitCode());
     assertEquals(
         file + " is there already and is not an untouched sheet of mine, so I leave it alone",
@@ -64,16 +71,16 @@ class SheetFileTest {
 
   @Test
   void aFolderOrALinkIsLeftAlone() throws IOException {
-    assertThrows(Stop.class, () -> SheetFile.demandFree(folder));
-    SheetFile.write(file, List.of("first"));
+    assertThrows(Stop.class, () -> at(folder).demandFree());
+    sheet.write(List.of("first"));
     Path link = Files.createSymbolicLink(folder.resolve("link.txt"), file);
-    assertThrows(Stop.class, () -> SheetFile.write(link, List.of("second")));
+    assertThrows(Stop.class, () -> at(link).write(List.of("second")));
   }
 
   @Test
   void bytesThatAreNoTextAreLeftAlone() throws IOException {
     Files.write(file, new byte[] {(byte) 0xC3, 0x28, 0});
-    assertThrows(Stop.class, () -> SheetFile.demandFree(file));
+    assertThrows(Stop.class, () -> sheet.demandFree());
   }
 
   @Test
@@ -81,13 +88,13 @@ class SheetFileTest {
     byte[] content = {'a', (byte) 0xFF, 0, '\n'};
     for (SheetFile.Seal seal : SheetFile.Seal.values()) {
       Path sealed = folder.resolve(seal + ".out");
-      SheetFile.write(sealed, content, seal);
-      SheetFile.write(sealed, content, seal);
+      at(sealed).write(content, seal);
+      at(sealed).write(content, seal);
       byte[] all = Files.readAllBytes(sealed);
       assertArrayEquals(content, Arrays.copyOf(all, content.length));
       all[1] = 'b';
       Files.write(sealed, all);
-      assertThrows(Stop.class, () -> SheetFile.demandFree(sealed));
+      assertThrows(Stop.class, () -> at(sealed).demandFree());
     }
   }
 
@@ -98,21 +105,43 @@ class SheetFileTest {
     ByteArrayOutputStream png = new ByteArrayOutputStream();
     ImageIO.write(drawn, "png", png);
     Path picture = folder.resolve("map.png");
-    SheetFile.writePng(picture, png.toByteArray());
-    SheetFile.writePng(picture, png.toByteArray());
+    at(picture).writePng(png.toByteArray());
+    at(picture).writePng(png.toByteArray());
+    SheetFile other = new SheetFile(picture, "Другой");
+    assertThrows(Stop.class, () -> other.writePng(png.toByteArray()));
     assertEquals(3, ImageIO.read(picture.toFile()).getWidth());
     byte[] all = Files.readAllBytes(picture);
     all[20]++;
     Files.write(picture, all);
-    assertThrows(Stop.class, () -> SheetFile.writePng(picture, png.toByteArray()));
+    assertThrows(Stop.class, () -> at(picture).writePng(png.toByteArray()));
     Files.write(picture, png.toByteArray());
-    assertThrows(Stop.class, () -> SheetFile.demandFree(picture));
+    assertThrows(Stop.class, () -> at(picture).demandFree());
+  }
+
+  @Test
+  void theSheetOfAnotherSetIsLeftAloneAndNamed() throws IOException {
+    new SheetFile(file, "Été -- Пять").write(List.of("first"));
+    new SheetFile(file, "Été -- Пять").write(List.of("second"));
+    Stop stop = assertThrows(Stop.class, () -> sheet.write(List.of("third")));
+    assertEquals(
+        file + " is the sheet of another set, Été __ Пять, so I leave it alone", stop.getMessage());
+    assertEquals("second", Files.readAllLines(file).get(0));
+  }
+
+  /** As sheets were signed before they named their set. */
+  @Test
+  void aSheetThatNamesNoSetIsWrittenAnew() throws IOException {
+    byte[] old = "first\n".getBytes(StandardCharsets.UTF_8);
+    Files.writeString(
+        file, "first\nWritten by entracte; sum " + SheetFile.sum(old, old.length) + "\n");
+    sheet.write(List.of("second"));
+    assertEquals("second", Files.readAllLines(file).get(0));
   }
 
   @Test
   void aMissingFolderIsTrouble() {
     Path nowhere = folder.resolve("no/sheet.txt");
-    Stop stop = assertThrows(Stop.class, () -> SheetFile.write(nowhere, List.of("any")));
+    Stop stop = assertThrows(Stop.class, () -> at(nowhere).write(List.of("any")));
     assertEquals("there is no folder " + folder.resolve("no"), stop.getMessage());
   }
 
@@ -137,13 +166,13 @@ class SheetFileTest {
     assumeTrue(made.toFile().mkdir() && made.toFile().setWritable(false));
     assumeFalse(Files.isWritable(made), "root may write everything");
     Path wanted = made.resolve("sheet.txt");
-    Stop stop = assertThrows(Stop.class, () -> SheetFile.write(wanted, List.of("any")));
+    Stop stop = assertThrows(Stop.class, () -> at(wanted).write(List.of("any")));
     assertEquals(wanted + " cannot be written: its folder may not be changed", stop.getMessage());
   }
 
   @Test
   void nothingElseIsLeftInTheFolder() throws IOException {
-    SheetFile.write(file, List.of("first"));
+    sheet.write(List.of("first"));
     try (var entries = Files.list(folder)) {
       assertEquals(List.of(file), entries.toList());
     }

@@ -36,6 +36,13 @@ class FillTest {
   }
 
   @Test
+  void wordsThatHaveNoRoomBesideEachOtherArePartedBeforeAFigureIsCut() {
+    assertEquals(
+        List.of("osc 12", "895.38", "Hz,", "24.3 in"),
+        Fill.lines("osc 12 895.38 Hz, 24.3 in", 7, "", ""));
+  }
+
+  @Test
   void squareScriptsTakeTwoCells() {
     assertEquals(List.of("\u97F3\u697D", "\u97F3"), Fill.lines("\u97F3\u697D\u97F3", 5, "", ""));
     assertEquals(1, Fill.width("e\u0301"));
