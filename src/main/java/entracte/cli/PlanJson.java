@@ -156,6 +156,7 @@ final class PlanJson {
     json.put("runs", cue.runs());
     cue.gapSeconds().ifPresent(gap -> json.put("gapSeconds", gap));
     json.put("steps", cue.steps().stream().map(PlanJson::step).toList());
+    json.put("beforeTuning", cue.ear().before());
     json.put("tuning", cue.ear().targets());
     json.put("check", cue.lookAt());
     json.put("mind", cue.ear().mind());

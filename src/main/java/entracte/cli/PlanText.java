@@ -4,6 +4,7 @@ import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
+import entracte.cue.Verb;
 import entracte.plan.Plan;
 import entracte.plan.Result;
 import entracte.print.Fill;
@@ -74,7 +75,12 @@ final class PlanText {
     if (cue.steps().isEmpty()) {
       fill("Nothing moves.", "  ");
     }
+    boolean tuned = false;
     for (Step step : cue.steps()) {
+      if (step.verb() == Verb.TUNE && !tuned) {
+        list("Before tuning: ", cue.ear().before());
+        tuned = true;
+      }
       boolean mark = step.early() && !why;
       fill(step.text() + (mark ? " (early, song " + (step.forSong() + 1) + ")" : ""), "  ");
       if (why && step.moves() > 0) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A whole plan in words: the front door of this package.
@@ -62,21 +63,16 @@ public record CueSheet(
       SongPlan song = course.song(changeover.to());
       Tuning.Ahead ahead = tuning.before(song, changeover.to());
       Optional<SongPlan> before = before(course, changeover);
+      EarNotes ear =
+          EarNotes.of(ahead, song, plan.setList().pitch(), before, warmUp(changeover, plan));
       List<Step> steps =
           ChangeoverSteps.framed(
               new ChangeoverSteps(changeover, cords, settings, unheard).moves(),
-              ahead.steps(),
+              ear.onto(ahead.steps()),
               before.map(last -> Levels.stayingUp(last, song)).orElse(List.of()),
               changeover.to());
       List<String> lookAt = LastLook.before(song, course.settings(changeover.to()), changeover);
-      cues.add(
-          cue(
-              changeover,
-              song,
-              steps,
-              pace,
-              lookAt,
-              EarNotes.of(ahead, song, plan.setList().pitch(), before)));
+      cues.add(cue(changeover, song, steps, pace, lookAt, ear));
     }
     return new CueSheet(
         plan.setList().name(),
@@ -87,6 +83,12 @@ public record CueSheet(
         pace.origin(),
         SlotSum.of(
             plan.setList().slot(), plan.songs().stream().map(SongPlan::song).toList(), cues));
+  }
+
+  private static OptionalDouble warmUp(Changeover changeover, Plan plan) {
+    return changeover.setUp()
+        ? plan.setList().rig().warmth().warmUpSeconds()
+        : OptionalDouble.empty();
   }
 
   private static Optional<SongPlan> before(Course course, Changeover changeover) {

@@ -50,6 +50,12 @@ final class Playing {
     return hand(out, song).map(who -> who.equals(WHEEL) || severalHands(song) ? who : EITHER);
   }
 
+  /** Whether the wheel moves anything in the song, so that it could bend what is tuned. */
+  static boolean movesWheel(SongPlan song) {
+    return song.required().stream()
+        .anyMatch(plugged -> hand(plugged.cord().source(), song).stream().anyMatch(WHEEL::equals));
+  }
+
   /** Where one voice is played, either hand may do it. */
   private static boolean severalHands(SongPlan song) {
     return song.required().stream()

@@ -17,6 +17,7 @@ import java.util.List;
  * @param changes what it leaves changed on the rig. A cord of which one plug hangs loose counts as
  *     where it was, until that plug is in its new jack
  * @param unheard whether it can be done while the song before still sounds
+ * @param notes what helps the one who does it, such as the frequency to tune to
  */
 public record Step(
     Verb verb,
@@ -29,8 +30,10 @@ public record Step(
     boolean early,
     List<Touch> touches,
     List<Change> changes,
-    boolean unheard) {
+    boolean unheard,
+    List<String> notes) {
   public Step {
+    notes = List.copyOf(notes);
     changes = List.copyOf(changes);
     reach = List.copyOf(reach);
     touches = List.copyOf(touches);
@@ -50,7 +53,7 @@ public record Step(
       int forSong,
       boolean early,
       List<Touch> touches) {
-    this(verb, text, why, moves, reach, size, forSong, early, touches, List.of(), false);
+    this(verb, text, why, moves, reach, size, forSong, early, touches, List.of(), false, List.of());
   }
 
   /** A step of which no picture is drawn. */
@@ -75,7 +78,24 @@ public record Step(
   /** The same step, of which more is known. */
   Step leaving(List<Change> newChanges, boolean newUnheard) {
     return new Step(
-        verb, text, why, moves, reach, size, forSong, early, touches, newChanges, newUnheard);
+        verb,
+        text,
+        why,
+        moves,
+        reach,
+        size,
+        forSong,
+        early,
+        touches,
+        newChanges,
+        newUnheard,
+        notes);
+  }
+
+  /** The same step with notes. */
+  Step noting(List<String> newNotes) {
+    return new Step(
+        verb, text, why, moves, reach, size, forSong, early, touches, changes, unheard, newNotes);
   }
 
   /** Whether the hands cross from one row of modules to another. */

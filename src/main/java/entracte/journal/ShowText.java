@@ -11,6 +11,8 @@ import entracte.stage.Way;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Rigs, ways and moves as fields and back. */
 final class ShowText {
@@ -57,21 +59,30 @@ final class ShowText {
   }
 
   private static void write(Out out, Move move) {
-    out.add(move.verb().name()).add(move.text()).add(move.moves());
+    out.add(move.verb().name()).add(text(move)).add(move.moves());
     out.each(
         move.reach(),
         spot -> out.add(spot.module()).add(spot.row()).add(spot.centreCm()).add(spot.part()));
     out.each(move.changes(), change -> write(out, change)).add(move.unheard());
   }
 
+  /** Its notes are the further lines of its text, so that what an earlier version wrote is read. */
+  private static String text(Move move) {
+    return Stream.concat(Stream.of(move.text()), move.notes().stream())
+        .collect(Collectors.joining("\n"));
+  }
+
   private static Move move(In in) {
+    Verb verb = Verb.valueOf(in.text());
+    List<String> lines = List.of(in.text().split("\n"));
     return new Move(
-        Verb.valueOf(in.text()),
-        in.text(),
+        verb,
+        lines.get(0),
         in.whole(),
         in.each(s -> new Spot(s.text(), s.whole(), s.figure(), s.whole())),
         in.each(ShowText::change),
-        in.yes());
+        in.yes(),
+        lines.subList(1, lines.size()));
   }
 
   private static void write(Out out, Change change) {

@@ -6,6 +6,7 @@ import entracte.cue.Paperwork;
 import entracte.cue.SongSheet;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
+import entracte.cue.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,6 +79,10 @@ final class CueCards {
 
   private void step(Cue cue, int index) {
     Step step = cue.steps().get(index);
+    boolean first = index == 0 || cue.steps().get(index - 1).verb() != Verb.TUNE;
+    if (step.verb() == Verb.TUNE && first) {
+      scribe.labelled("Before tuning", cue.ear().before());
+    }
     String early = step.early() ? " (early, for song " + (step.forSong() + 1) + ")" : "";
     scribe.tick(Integer.toString(index + 1), step.text() + early);
   }

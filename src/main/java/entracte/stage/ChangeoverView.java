@@ -14,6 +14,9 @@ final class ChangeoverView {
   private static final int BAR_CELLS = 20;
   private static final int LEAST_FOLLOWING = 2;
 
+  /** The sentence of a move, on two lines, stays above its notes. */
+  private static final int LEAST_NOTED = 2;
+
   /** The rows of two lines of the smaller large letters. */
   private static final int TWO_LINES = 10;
 
@@ -81,7 +84,13 @@ final class ChangeoverView {
     if (current > 0 && body.left() > 6) {
       body.line(sign(current - 1) + moves.get(current - 1).text(), Style.DIM);
     }
-    body.headline(moves.get(current).text(), large(map, moves.size() - 1 - current));
+    List<String> notes =
+        moves.get(current).notes().stream()
+            .flatMap(note -> Canvas.wrap(note, body.width()).stream())
+            .toList();
+    int noted = Math.min(notes.size(), body.left() - map - LEAST_NOTED);
+    body.headline(moves.get(current).text(), large(map + noted, moves.size() - 1 - current));
+    notes.stream().limit(Math.max(0, noted)).forEach(note -> body.line(note, Style.STRONG));
     if (map > 0) {
       RigMap.draw(body, show, moves.get(current));
     }

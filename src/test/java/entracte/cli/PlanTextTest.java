@@ -70,6 +70,7 @@ class PlanTextTest {
             saw
           TURN mix 1 channel 2 level to 5
           TURN filter 1 cutoff from 4 to 6.5
+          Before tuning: main level still down, headphones up from zero, or a tuner
           TUNE osc 1 (another pitch cord)
           RAISE the main level slowly
           Gear: piano to bank 1/2, program 5, volume 90
@@ -77,7 +78,7 @@ class PlanTextTest {
           Before you play, check: mix 1 channel 2 level at 5; filter 1 resonance at 3;
             osc 1 octave at 8
         """,
-        text(lines.subList(from, from + 13)));
+        text(lines.subList(from, from + 14)));
   }
 
   @Test

@@ -152,6 +152,31 @@ class TuningTargetsTest {
         tuning("tune: {high: 9:5 above low}").get(2));
   }
 
+  @Test
+  void theStepsSayWhatToTuneToAndTheFirstHowToHearIt() {
+    CraftFiles files = new CraftFiles(folder, RIG).song(TWO + "tune: {high: E5}");
+    List<Cue> cues = files.papers().sheet().cues();
+    assertEquals(
+        List.of("main level still down, headphones up from zero, or a tuner"),
+        cues.get(0).ear().before());
+    List<List<String>> notes =
+        cues.get(0).steps().stream()
+            .filter(step -> step.verb() == Verb.TUNE)
+            .map(Step::notes)
+            .toList();
+    String held = "; with A4 held (440 Hz)";
+    assertEquals(
+        List.of(
+            List.of(
+                "Before: main level still down, headphones up from zero, or a tuner",
+                "E5, 659.26 Hz" + held),
+            List.of(
+                "440 Hz, 7 semitones below osc 1 (ratio 1.498; 1.49 beats a second against a"
+                    + " pure 3 to 2)"
+                    + held)),
+        notes);
+  }
+
   private List<String> tuning(String wish) {
     return new CraftFiles(folder, RIG).song(TWO + wish).papers().songs().get(0).tuning();
   }

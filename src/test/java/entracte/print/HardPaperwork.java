@@ -74,7 +74,8 @@ final class HardPaperwork {
     String text = verbs[kind] + " " + (i == 0 ? TALL : LONG);
     List<Spot> reach = List.of(spot, spot);
     List<Touch> touches = List.of(touch, touch);
-    return new Step(verbs[kind], text, "", 1, reach, 0, 0, false, touches, List.of(), false);
+    return new Step(
+        verbs[kind], text, "", 1, reach, 0, 0, false, touches, List.of(), false, List.of(LONG));
   }
 
   private static SongSheet song(int number, String name) {

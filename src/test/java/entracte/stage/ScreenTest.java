@@ -69,6 +69,16 @@ final class ScreenTest {
   }
 
   @Test
+  void theMoveAtHandShowsItsNotesOnSmallScreensToo() {
+    small.next(7);
+    for (List<String> rows : List.of(small.rows(80, 24), small.rows(40, 12))) {
+      String all = String.join("\n", rows);
+      assertTrue(all.contains("TURN filter 1 cutoff to 1"), all);
+      assertTrue(all.contains("a little darker than it seems right\nby ear"), all);
+    }
+  }
+
+  @Test
   void theSongShowsWhatComesAndWhatMayBeMadeReady() {
     small.next(4).press(Input.READY);
     String all = String.join("\n", small.rows(80, 24));

@@ -91,7 +91,8 @@ public final class SmallShow {
                 1,
                 List.of(spot("filter 1", 0, 9)),
                 List.of(knob),
-                false)),
+                false,
+                List.of("a little darker than it seems right", "by ear"))),
         12,
         List.of("amp 1 gain at 0"));
   }
