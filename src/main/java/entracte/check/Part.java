@@ -34,6 +34,14 @@ public record Part(
     jumpers = List.copyOf(jumpers);
   }
 
+  /** How the patch calls the channel or the equal jack; empty for a jack of the module's own. */
+  String strip(JackUse jack) {
+    Owner owner = jack.owner();
+    return owner.strip() == Owner.OWN
+        ? ""
+        : roles.get(owner.role()).channels().get(owner.strip()).label();
+  }
+
   /** The same part, for which these modules are no candidates. */
   Part without(Set<Module> dead) {
     return casting((role, module) -> !dead.contains(module));

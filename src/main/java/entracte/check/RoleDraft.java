@@ -79,6 +79,24 @@ final class RoleDraft {
         .orElse(piece);
   }
 
+  /**
+   * Where a connection leads to the jack; the role itself if none does.
+   *
+   * @param strip how the patch calls the channel or the equal jack; empty for a jack of its own
+   */
+  Object sink(String strip, String jack) {
+    return jacks.stream()
+        .filter(ask -> !ask.source())
+        .filter(ask -> ask.channel().equals(strip) ? ask.jack().equals(jack) : isEqual(ask, strip))
+        .findFirst()
+        .<Object>map(JackAsk::end)
+        .orElse(piece);
+  }
+
+  private static boolean isEqual(JackAsk ask, String strip) {
+    return ask.channel().isEmpty() && ask.jack().equals(strip);
+  }
+
   /** Who is asked, for messages: the module if only one will do, else the kind. */
   String subject(Offer offer) {
     return pinned

@@ -25,6 +25,7 @@ final class Rules {
   private final Signals signals;
   private final Driven driven;
   private final Attuned attuned;
+  private final Tracking tracking;
   private final OneJumperPosition jumpers;
   private final Set<Patch> named = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Set<Patch> walked = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -51,6 +52,7 @@ final class Rules {
     signals = new Signals(findings);
     driven = new Driven(findings);
     attuned = new Attuned(findings);
+    tracking = new Tracking(findings);
     jumpers = new OneJumperPosition(rig, findings);
   }
 
@@ -69,6 +71,7 @@ final class Rules {
     Part part = reading.part().get();
     driven.check(part, reading.drafts());
     attuned.check(part);
+    tracking.check(part, reading.drafts());
     if (walked.add(reading.song().patch())) {
       PatchGraph graph = new PatchGraph(part);
       connected.check(part, graph, reading.drafts());

@@ -48,7 +48,7 @@ final class Signals {
   private void report(
       Part part, JackUse source, Signal gives, JackUse sink, Signal takes, List<RoleDraft> drafts) {
     findings.warning(
-        drafts.get(sink.owner().role()).piece(),
+        drafts.get(sink.owner().role()).sink(part.strip(sink), sink.jack()),
         "\"%s\" of \"%s\" gives %s, and \"%s\" of \"%s\" takes %s"
             .formatted(
                 source.jack(),

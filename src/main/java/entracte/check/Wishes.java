@@ -1,6 +1,7 @@
 package entracte.check;
 
 import entracte.finding.NearestName;
+import entracte.rig.Kind;
 import entracte.setlist.Distance;
 import entracte.setlist.KeyScale;
 import entracte.setlist.Patch;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** What a patch says for the ear names roles that it has, and can be understood. */
 final class Wishes {
@@ -32,11 +34,30 @@ final class Wishes {
     all.addAll(sound.scale());
     all.addAll(sound.drive());
     all.forEach(wish -> known(wish, wish.role(), roles));
+    fitting(sound.tune(), drafts, WishKinds::canBeTuned, WishKinds.NOTHING_TO_TUNE);
+    fitting(sound.scale(), drafts, WishKinds::hasPitch, WishKinds.NO_PITCH);
+    fitting(sound.drive(), drafts, WishKinds::canDrive, WishKinds.NOTHING_TO_DRIVE);
     Map<String, String> references = new HashMap<>();
     sound.tune().forEach(wish -> tune(wish, roles, references));
     sound.tune().forEach(wish -> noCircle(wish, references));
     sound.scale().forEach(this::scale);
     sound.drive().forEach(this::drive);
+  }
+
+  /** A wish that no kind of its role can answer to was put to the wrong role. */
+  private void fitting(
+      List<Wish> wishes, List<RoleDraft> drafts, Predicate<Kind> fits, String lack) {
+    for (Wish wish : wishes) {
+      List<Kind> kinds =
+          drafts.stream()
+              .filter(draft -> draft.name().equals(wish.role()))
+              .flatMap(draft -> draft.offers().stream())
+              .map(RoleDraft.Offer::kind)
+              .toList();
+      if (!kinds.isEmpty() && kinds.stream().noneMatch(fits)) {
+        findings.warning(wish, "\"" + wish.role() + "\" has " + lack, "Wish it for another role.");
+      }
+    }
   }
 
   private boolean known(Wish wish, String role, List<String> roles) {
@@ -53,20 +74,29 @@ final class Wishes {
   private void tune(Wish wish, List<String> roles, Map<String, String> references) {
     Optional<TunedTo> read = TunedTo.parse(wish.value());
     if (read.isEmpty()) {
-      String[] words = wish.value().split(" (?:above|below|over|under) ", 2);
+      String[] words = wish.value().split(" (?:above|below) ", 2);
       findings.error(
           wish,
           "\"" + wish.value() + "\" is nothing to tune to",
-          words.length == 2 ? distance(words[0]) : TunedTo.FORM);
+          words.length == 2 ? distance(words[0]) : form(wish.value()));
     } else if (read.get() instanceof TunedTo.From from && known(wish, from.role(), roles)) {
       references.put(wish.role(), from.role());
     }
   }
 
+  private static String form(String written) {
+    return written.contains(" over ") || written.contains(" under ")
+        ? "Say \"above\" or \"below\"."
+        : TunedTo.FORM;
+  }
+
   private static String distance(String written) {
     return NearestName.of(written.replaceFirst("^(?:an? )?(?:pure |tempered )?", ""), names())
         .map(near -> "Did you mean \"" + near + "\"?")
-        .orElse("A distance is a name like fifth, or 7 semitones, 702 cents or 3:2.");
+        .orElse(
+            "A distance is 7 semitones, 702 cents, 3:2 or one of: "
+                + String.join(", ", names())
+                + ".");
   }
 
   private static List<String> names() {
@@ -90,7 +120,8 @@ final class Wishes {
 
   private void scale(Wish wish) {
     if (KeyScale.parse(wish.value()).isEmpty()) {
-      findings.error(wish, "\"" + wish.value() + "\" is no size of a key's step", KeyScale.FORM);
+      findings.error(
+          wish, "\"" + wish.value() + "\" does not say how far one key goes", KeyScale.FORM);
     }
   }
 

@@ -14,7 +14,10 @@ import entracte.setlist.Sound;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -25,7 +28,8 @@ import java.util.stream.Stream;
 /**
  * How loud a song is by its gain steps and the knobs that attenuate, as far as they are known: for
  * each voice the decibels on its way out, and of the voices the loudest. Envelopes, filters and
- * amplifiers add to it what no setting tells, so only differences between songs are worth a word.
+ * amplifiers add to it what no setting tells, so only differences between songs are worth a word:
+ * that of the loudest voices, or else of gain steps below them.
  */
 final class Levels {
   /** Twice the voltage; less than that a fader rides over (common practice). */
@@ -35,7 +39,8 @@ final class Levels {
 
   private final SongPlan song;
   private final List<String> steps = new ArrayList<>();
-  private final List<String> driven = new ArrayList<>();
+  private final Set<String> driven = new LinkedHashSet<>();
+  private final Map<Control, Double> gains = new LinkedHashMap<>();
   private final Optional<Way> loudest;
 
   /** A knob of which nobody has said how it goes, and where it stands. */
@@ -70,18 +75,35 @@ final class Levels {
       return Optional.empty();
     }
     double jump = loudest.get().decibels() - before.loudest.get().decibels();
+    String why = driven.isEmpty() ? "" : "; " + String.join(", ", driven) + ", so less comes out";
+    if (Math.abs(jump) < JUMP_DB) {
+      List<String> thrown = thrown(before);
+      return thrown.isEmpty()
+          ? Optional.empty()
+          : Optional.of(
+              String.join(", ", thrown)
+                  + " against the song before, and the loudest voice about as loud as it was"
+                  + why);
+    }
     Set<String> guessed = guessedApart(loudest.get().guessed(), before.loudest.get().guessed());
     String taking =
         guessed.isEmpty() ? "" : " (taking " + String.join(" and ", guessed) + " as linear)";
-    String why = driven.isEmpty() ? "" : "; " + String.join(", ", driven) + ", so less comes out";
-    return Math.abs(jump) < JUMP_DB
-        ? Optional.empty()
-        : Optional.of(
-            "about "
-                + GainStep.words(jump)
-                + " against the song before by gain steps and levels"
-                + taking
-                + (jump > 0 ? why : ""));
+    return Optional.of(
+        "the loudest voice about "
+            + GainStep.words(jump)
+            + " against the song before by gain steps and levels"
+            + taking
+            + (jump > 0 ? why : ""));
+  }
+
+  /** Gain steps of both songs that stand otherwise: {@code mix 1 gain +20 dB}. */
+  private List<String> thrown(Levels before) {
+    return gains.entrySet().stream()
+        .filter(entry -> before.gains.containsKey(entry.getKey()))
+        .map(e -> Map.entry(e.getKey(), e.getValue() - before.gains.get(e.getKey())))
+        .filter(entry -> Math.abs(entry.getValue()) >= JUMP_DB)
+        .map(entry -> Wording.name(entry.getKey()) + " " + GainStep.words(entry.getValue()))
+        .toList();
   }
 
   /** What stands alike in both songs makes no difference, however it goes. */
@@ -97,6 +119,9 @@ final class Levels {
     Optional<String> drive = Sound.of(cast.role(), song.song().patch().sound().drive());
     for (Control control : cast.module().controls()) {
       double factor = gain(control);
+      if (!control.isKnob() && Toggle.of(control).hasGain()) {
+        gains.put(control, GainStep.decibels(factor));
+      }
       if (factor > 1) {
         String wanted =
             drive

@@ -45,40 +45,39 @@ final class Playing {
     return lines;
   }
 
-  /** Who plays the output; empty if the kind does not say. */
+  /**
+   * Who plays the output; empty if nobody has said. Where the wheel has taken one of the outputs of
+   * two hands, the other is played by either.
+   */
   static Optional<String> player(Socket out, SongPlan song) {
-    return hand(out, song).map(who -> who.equals(WHEEL) || severalHands(song) ? who : EITHER);
+    List<String> players = players(out);
+    List<String> hands = players.stream().filter(who -> !who.equals(WHEEL)).toList();
+    boolean wheel = wheelMode(out, song);
+    if (players.contains(WHEEL) && (hands.isEmpty() || wheel)) {
+      return Optional.of(WHEEL);
+    }
+    return wheel || hands.size() > 1
+        ? hands.stream().findFirst().map(any -> EITHER)
+        : hands.stream().findFirst();
   }
 
-  /** Whether the wheel moves anything in the song, so that it could bend what is tuned. */
-  static boolean movesWheel(SongPlan song) {
-    return song.required().stream()
-        .anyMatch(plugged -> hand(plugged.cord().source(), song).stream().anyMatch(WHEEL::equals));
-  }
-
-  /** Where one voice is played, either hand may do it. */
-  private static boolean severalHands(SongPlan song) {
-    return song.required().stream()
-            .flatMap(plugged -> hand(plugged.cord().source(), song).stream())
-            .filter(who -> !who.equals(WHEEL))
-            .distinct()
-            .count()
-        > 1;
-  }
-
-  private static Optional<String> hand(Socket out, SongPlan song) {
+  /** As the kind tells; where it says nothing of the jack, the jack's name may be the wheel's. */
+  private static List<String> players(Socket out) {
+    String jack = out.jack().name();
     List<String> players = new ArrayList<>();
     out.module()
         .kind()
         .electrics()
         .playedBy()
-        .forEach(
-            (who, jacks) ->
-                players.addAll(jacks.contains(out.jack().name()) ? List.of(who) : List.of()));
-    boolean toWheel = players.contains(WHEEL) && (players.size() == 1 || wheelMode(out, song));
-    return toWheel
-        ? Optional.of(WHEEL)
-        : players.stream().filter(who -> !who.equals(WHEEL)).findFirst();
+        .forEach((who, jacks) -> players.addAll(jacks.contains(jack) ? List.of(who) : List.of()));
+    boolean named = List.of(jack.toLowerCase(Locale.ROOT).split("\\W+")).contains(WHEEL);
+    return players.isEmpty() && named ? List.of(WHEEL) : players;
+  }
+
+  /** Whether the wheel moves anything in the song, so that it could bend what is tuned. */
+  static boolean movesWheel(SongPlan song) {
+    return song.required().stream()
+        .anyMatch(cord -> player(cord.cord().source(), song).stream().anyMatch(WHEEL::equals));
   }
 
   private static boolean wheelMode(Socket out, SongPlan song) {

@@ -108,14 +108,17 @@ public record SongSheet(
   private static List<String> settings(SongPlan song) {
     Map<String, List<String>> byModule = new LinkedHashMap<>();
     NamedSettings.of(song).all().stream()
-        .map(NamedSettings.Named::control)
-        .filter(song.positions()::containsKey)
-        .sorted(Comparator.comparing(control -> Spot.of(control), HandOrder.SPOTS))
+        .filter(named -> song.positions().containsKey(named.control()))
+        .sorted(Comparator.comparing(named -> Spot.of(named.control()), HandOrder.SPOTS))
         .forEach(
-            control ->
+            named ->
                 byModule
-                    .computeIfAbsent(control.module().name(), name -> new ArrayList<>())
-                    .add(Wording.local(control) + " at " + song.positions().get(control)));
+                    .computeIfAbsent(named.control().module().name(), name -> new ArrayList<>())
+                    .add(
+                        Wording.local(named.control())
+                            + " at "
+                            + song.positions().get(named.control())
+                            + (named.byEar() ? " (then by ear)" : "")));
     return byModule.entrySet().stream()
         .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
         .toList();

@@ -67,6 +67,19 @@ final class Fields {
     return leaf(name).map(l -> l.text().strip());
   }
 
+  /** The same; a text without a word is told of and left out. */
+  Optional<String> words(String name) {
+    Optional<Leaf> leaf = leaf(name);
+    leaf.filter(each -> each.text().isBlank())
+        .ifPresent(
+            each ->
+                notes.doubt(
+                    each.place(),
+                    Names.quote(name) + " says nothing",
+                    "Fill it in, or delete it."));
+    return leaf.map(each -> each.text().strip()).filter(text -> !text.isEmpty());
+  }
+
   /** The lines of the table of that name; none if it is missing or something else. */
   List<Entry> lines(String name) {
     return entry(name).flatMap(shapes::table).map(Table::entries).orElse(List.of());

@@ -157,6 +157,6 @@ final class SongReader {
         fields.text("notes"),
         stretch(fields.leaf("length")),
         fields.leaf("encore").map(values::yes).orElse(false),
-        fields.text("listen for"));
+        fields.words("listen for"));
   }
 }

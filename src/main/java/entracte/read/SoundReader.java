@@ -27,7 +27,7 @@ final class SoundReader {
         wishes(fields.lines("tune"), base.tune()),
         wishes(fields.lines("scale"), base.scale()),
         wishes(fields.lines("drive"), base.drive()),
-        fields.text("listen for").or(base::listenFor));
+        fields.words("listen for").or(base::listenFor));
   }
 
   private List<Wish> wishes(List<Entry> lines, List<Wish> inherited) {

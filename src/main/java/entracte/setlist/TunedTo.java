@@ -25,7 +25,7 @@ public sealed interface TunedTo {
   String FORM = "Write it like \"pure fifth above bass\", \"unison with bass\" or \"E2\".";
 
   Pattern UNISON = Pattern.compile("(?:in )?unison with (.+)");
-  Pattern FROM = Pattern.compile("(.+?) (above|below|over|under) (.+)");
+  Pattern FROM = Pattern.compile("(.+?) (above|below) (.+)");
 
   /** Reads what stands behind a role's name; empty if it is nothing of the kind. */
   static Optional<TunedTo> parse(String text) {
@@ -37,7 +37,7 @@ public sealed interface TunedTo {
     }
     Matcher from = FROM.matcher(plain);
     if (from.matches()) {
-      boolean below = from.group(2).equals("below") || from.group(2).equals("under");
+      boolean below = from.group(2).equals("below");
       return Distance.parse(from.group(1)).map(d -> new From(from.group(3), d, below));
     }
     return Note.parse(plain).map(At::new);

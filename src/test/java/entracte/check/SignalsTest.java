@@ -2,6 +2,7 @@ package entracte.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import entracte.finding.Finding;
 import entracte.read.ReadSet;
 import entracte.read.SetReader;
 import java.io.IOException;
@@ -30,6 +31,8 @@ class SignalsTest {
 
   @TempDir Path folder;
 
+  private List<Integer> lines = List.of();
+
   @Test
   void aGateInAnAudioInputIsToldOf() throws IOException {
     assertEquals(
@@ -37,6 +40,12 @@ class SignalsTest {
             "\"gate\" of \"keys\" gives gate, and \"audio\" of \"amp\" takes audio / If that is"
                 + " meant, leave one of the two jacks out of the \"signals\" of its kind."),
         said(RIG, "keys.pitch: osc.pitch", "osc.saw: amp.cv", "keys.gate: amp.audio"));
+  }
+
+  @Test
+  void theWarningStandsAtTheConnection() throws IOException {
+    said(RIG, "keys.pitch: osc.pitch", "osc.saw: amp.cv", "keys.gate: amp.audio");
+    assertEquals(List.of(5), lines);
   }
 
   @Test
@@ -73,8 +82,8 @@ class SignalsTest {
         "set: s\nrig: rig.yaml\nsongs:\n  - {song: a, patch: p.yaml}\n");
     ReadSet read = SetReader.read(folder);
     assertEquals(List.of(), read.findings());
-    return Checker.check(read.setList().orElseThrow(), read.places()).findings().stream()
-        .map(f -> f.message() + " / " + f.advice())
-        .toList();
+    List<Finding> found = Checker.check(read.setList().orElseThrow(), read.places()).findings();
+    lines = found.stream().map(each -> each.place().line()).toList();
+    return found.stream().map(f -> f.message() + " / " + f.advice()).toList();
   }
 }

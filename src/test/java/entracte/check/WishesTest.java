@@ -54,8 +54,8 @@ class WishesTest {
     Sound narrow = sound(List.of(), List.of(new Wish("lead", "narrow")), List.of());
     assertEquals(
         List.of(
-            "error: \"narrow\" is no size of a key's step / Write it like \"quarter tones\", \"50"
-                + " cents\" or \"24 per octave\"."),
+            "error: \"narrow\" does not say how far one key goes / Write it like \"quarter tones\","
+                + " \"50 cents\" or \"24 per octave\"."),
         said(narrow));
   }
 
@@ -86,7 +86,7 @@ class WishesTest {
     return say(
         SetBuilder.check(
                 RigBuilder.rig()
-                    .kind("oscillator", k -> k.out("out"))
+                    .kind("oscillator", k -> k.in("pitch").out("out").knob("level", 0, 10))
                     .kind("output", k -> k.in("in 1", "in 2"))
                     .row("o1: oscillator", "o2: oscillator", "main: output")
                     .build(),

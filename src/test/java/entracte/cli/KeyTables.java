@@ -104,9 +104,13 @@ final class KeyTables {
   }
 
   private static String sort(List<?> types) {
-    return types.contains("integer")
-        ? "a whole number"
-        : types.contains("number") ? "a figure" : types.contains("array") ? "a list" : "a table";
+    return types.equals(List.of("string"))
+        ? "a note, such as `D4`"
+        : types.contains("integer")
+            ? "a whole number"
+            : types.contains("number")
+                ? "a figure"
+                : types.contains("array") ? "a list" : "a table";
   }
 
   private static String range(Map<String, Object> key) {

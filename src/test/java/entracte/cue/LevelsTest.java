@@ -58,7 +58,8 @@ class LevelsTest {
   void aLinearKnobFromHalfToFullDoublesTheVoltage() {
     CraftFiles files = rig("attenuates: {level: linear}");
     assertEquals(
-        Optional.of("about +6 dB against the song before by gain steps and levels"),
+        Optional.of(
+            "the loudest voice about +6 dB against the song before by gain steps and levels"),
         jump(files.song(song("5", "x1")).song(song("10", "x1"))));
   }
 
@@ -67,7 +68,8 @@ class LevelsTest {
   void anAudioTaperLeavesMoreBetweenHalfAndFull() {
     CraftFiles files = rig("attenuates: {level: audio}");
     assertEquals(
-        Optional.of("about +16 dB against the song before by gain steps and levels"),
+        Optional.of(
+            "the loudest voice about +16 dB against the song before by gain steps and levels"),
         jump(files.song(song("5", "x1")).song(song("10", "x1"))));
   }
 
@@ -75,8 +77,8 @@ class LevelsTest {
   void aTaperThatNobodyHasNamedIsSaidToBeAGuess() {
     assertEquals(
         Optional.of(
-            "about +6 dB against the song before by gain steps and levels (taking mix 1 level as"
-                + " linear)"),
+            "the loudest voice about +6 dB against the song before by gain steps and levels"
+                + " (taking mix 1 level as linear)"),
         jump(rig("").song(song("5", "x1")).song(song("10", "x1"))));
   }
 
@@ -87,6 +89,28 @@ class LevelsTest {
             .replace("blend.1: {level: 5}", "blend.1: {level: 5}, blend.2: {level: 10}");
     CraftFiles files = rig("attenuates: {level: linear}");
     assertEquals(Optional.empty(), jump(files.song(song("10", "x1")).song(both)));
+  }
+
+  /** 20 log10 of 10 is 20 dB; the other voice goes straight out and stays the loudest. */
+  @Test
+  void aGainStepBelowTheLoudestVoiceIsNamed() {
+    CraftFiles files =
+        new CraftFiles(
+            folder,
+            RIG.replace("TAPER", "attenuates: {level: linear}")
+                .replace(
+                    "  - - osc 1: oscillator", "  - - osc 1: oscillator\n    - osc 2: oscillator"));
+    String loud = "connections:\n  straight.saw: main.in 2";
+    String both = "{lead: osc 1, straight: osc 2, blend";
+    String soft =
+        song("0.5", "x1").replace("{lead: osc 1, blend", both).replace("connections:", loud);
+    String driven =
+        song("0.5", "x10").replace("{lead: osc 1, blend", both).replace("connections:", loud);
+    assertEquals(
+        Optional.of(
+            "mix 1 gain +20 dB against the song before, and the loudest voice about as loud as it"
+                + " was; mix 1 drives what follows on purpose, so less comes out"),
+        jump(files.song(soft).song(driven)));
   }
 
   @Test

@@ -145,6 +145,21 @@ class PatchNotesTest {
             .containsAll(List.of("either hand: env 1 gate", "wheel: slew 1 in")));
   }
 
+  @Test
+  void aHandThatTheKindNamesIsNotEitherHandAndAWheelIsAWheel() {
+    String song = "roles: {lead: osc 1}\nconnections: {keys.pitch: lead.pitch, lead.saw: main.in";
+    String two = "}\nsettings: {keys: {mode: two voices}}\n";
+    assertEquals(List.of("left hand: osc 1 pitch"), song(song + two).patchNotes().playing());
+    String rig =
+        RIG.replace("TAPER", "linear").replace("gate, second cv]", "gate, second cv, wheel]");
+    Paperwork papers =
+        new CraftFiles(folder, rig).song(song + ", keys.wheel: lead.fm" + two).papers();
+    assertEquals(
+        List.of("left hand: osc 1 pitch", "wheel: osc 1 fm"),
+        papers.songs().get(0).patchNotes().playing());
+    assertEquals("leave the wheel at rest", papers.sheet().cues().get(0).ear().before().get(1));
+  }
+
   private SongSheet song(String patch) {
     return linear().song(patch).papers().songs().get(0);
   }
@@ -172,8 +187,8 @@ class PatchNotesTest {
         papers.songs().get(1).patchNotes().levels());
     assertEquals(
         Optional.of(
-            "about +20 dB against the song before by gain steps and levels; mix 1 drives what"
-                + " follows on purpose, so less comes out"),
+            "the loudest voice about +20 dB against the song before by gain steps and levels;"
+                + " mix 1 drives what follows on purpose, so less comes out"),
         papers.sheet().cues().get(1).ear().level());
   }
 
@@ -218,6 +233,9 @@ class PatchNotesTest {
     assertTrue(
         files.papers().sheet().cues().get(0).steps().stream()
             .anyMatch(s -> s.text().equals("TURN mix 1 channel 1 level to 5, then by ear")));
+    assertTrue(
+        files.papers().songs().get(0).settings().stream()
+            .anyMatch(line -> line.endsWith("channel 1 level at 5 (then by ear)")));
   }
 
   private CraftFiles linear() {
