@@ -3,6 +3,7 @@ package entracte.cue;
 import entracte.plan.Changeover;
 import entracte.plan.Plan;
 import entracte.plan.SongPlan;
+import entracte.rig.Warmth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.OptionalDouble;
 /**
  * A whole plan in words: the front door of this package.
  *
- * @param cautions what to mind before the set-up
+ * @param cautions what to mind before the first step
  * @param jumpers what each jumper is to be set to: {@code filter 1 other slope to 3-pole}
  * @param cues the way to each song, in the order of the set; the first is the set-up, unless the
  *     plan starts in mid-set
@@ -77,7 +78,7 @@ public record CueSheet(
     return new CueSheet(
         plan.setList().name(),
         plan.setList().rig().name(),
-        SetUpCautions.of(!plan.jumpers().isEmpty(), plan.setList().rig().warmth()),
+        cautions(plan),
         jumpers(plan),
         cues,
         pace.origin(),
@@ -114,6 +115,14 @@ public record CueSheet(
         song.parked().stream().map(Wording::both).sorted().toList(),
         SongCard.of(song),
         ear);
+  }
+
+  private static List<String> cautions(Plan plan) {
+    boolean jumpers = !plan.jumpers().isEmpty();
+    Warmth warmth = plan.setList().rig().warmth();
+    return plan.start().midSet()
+        ? SetUpCautions.inMidSet(jumpers, warmth)
+        : SetUpCautions.of(jumpers, warmth);
   }
 
   private static List<String> jumpers(Plan plan) {

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  *
  * @param cords by length: the most that are plugged at once, and spares
  * @param modules by kind, with their names
- * @param gear what follows along, and the foot switch
+ * @param gear leads and tools, what follows along, and the foot switch
  */
 public record Packing(List<String> cords, List<String> modules, List<String> gear) {
   /** Common practice: one cord in ten, and never none, to take the place of one that fails. */
@@ -33,7 +33,7 @@ public record Packing(List<String> cords, List<String> modules, List<String> gea
 
   static Packing of(Plan plan) {
     Rig rig = plan.setList().rig();
-    return new Packing(cords(plan, rig.cords()), modules(rig), gear(rig));
+    return new Packing(cords(plan, rig.cords()), modules(rig), gear(plan));
   }
 
   /** All lines in their order. */
@@ -73,13 +73,34 @@ public record Packing(List<String> cords, List<String> modules, List<String> gea
         .toList();
   }
 
-  private static List<String> gear(Rig rig) {
-    List<String> lines = new ArrayList<>();
+  private static List<String> gear(Plan plan) {
+    Rig rig = plan.setList().rig();
+    List<String> lines = new ArrayList<>(List.of("mains lead or supply of the case"));
+    lines.addAll(toTheDesk(rig));
+    if (!plan.jumpers().isEmpty()) {
+      lines.add("screwdriver for the panels, to set jumpers");
+    }
+    if (!rig.gear().isEmpty() || rig.footSwitch().isPresent()) {
+      lines.add("computer with this program and its supply; MIDI interface or USB lead");
+    }
     for (Gear each : rig.gear()) {
       lines.add(each.name() + ", its power and its MIDI lead (channel " + each.channel() + ")");
     }
     rig.footSwitch().map(Packing::pedal).ifPresent(lines::add);
     return lines;
+  }
+
+  /** One for each jack that leaves the rig without a patch cord. */
+  private static List<String> toTheDesk(Rig rig) {
+    List<String> lines =
+        rig.modules().stream()
+            .flatMap(
+                module ->
+                    module.kind().leaves().stream()
+                        .sorted()
+                        .map(jack -> "audio lead to the desk, from " + module.name() + " " + jack))
+            .toList();
+    return lines.isEmpty() ? List.of("audio lead to the desk") : lines;
   }
 
   private static String pedal(FootSwitch pedal) {

@@ -4,11 +4,19 @@ import entracte.rig.Warmth;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a sheet says before anybody touches the rig. */
+/**
+ * What a sheet says before anybody touches the rig: for a set-up, or where it begins in mid-set.
+ */
 final class SetUpCautions {
   private static final String JUMPERS =
       "Jumpers first: power off and mains plug out before a panel is opened, and only by someone"
-          + " able to. No jumper is touched once the show has begun.";
+          + " able to. ";
+
+  private static final String NO_JUMPER = "No jumper is touched once the show has begun.";
+
+  private static final String POWER =
+      "Switch on with the main level down: the rig first, amplifiers and loudspeakers last. Switch"
+          + " off the other way round: a thump harms ears and loudspeakers.";
 
   private static final List<String> ALWAYS =
       List.of(
@@ -22,32 +30,39 @@ final class SetUpCautions {
   static List<String> of(boolean jumpers, Warmth warmth) {
     List<String> cautions = new ArrayList<>();
     if (jumpers) {
-      cautions.add(JUMPERS);
+      cautions.add(JUMPERS + NO_JUMPER);
     }
+    cautions.add(POWER);
     cautions.addAll(ALWAYS);
-    cautions.addAll(warm(warmth));
-    return cautions;
-  }
-
-  private static List<String> warm(Warmth warmth) {
-    List<String> lines = new ArrayList<>();
     warmth
         .warmUpSeconds()
         .ifPresent(
             s ->
-                lines.add(
-                    "Switch the rig on first: its tuning holds about "
+                cautions.add(
+                    "Its tuning holds about "
                         + TimeText.of(s)
-                        + " later, so tune last."));
-    warmth
-        .tuneAgainSeconds()
-        .ifPresent(
+                        + " after the rig is switched on, so tune last."));
+    cautions.addAll(again(warmth));
+    return cautions;
+  }
+
+  /** Where the rig is on already and somebody is listening. */
+  static List<String> inMidSet(boolean jumpers, Warmth warmth) {
+    List<String> cautions = new ArrayList<>(ALWAYS);
+    if (jumpers) {
+      cautions.add(NO_JUMPER);
+    }
+    cautions.addAll(again(warmth));
+    return cautions;
+  }
+
+  private static List<String> again(Warmth warmth) {
+    return warmth.tuneAgainSeconds().stream()
+        .mapToObj(
             s ->
-                lines.add(
-                    "Tune again about every "
-                        + TimeText.of(s)
-                        + ", in a changeover and unheard; sooner where the stage grows warm or"
-                        + " cold."));
-    return lines;
+                "Tune again about every "
+                    + TimeText.of(s)
+                    + ", in a changeover and unheard; sooner where the stage grows warm or cold.")
+        .toList();
   }
 }

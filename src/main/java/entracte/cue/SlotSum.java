@@ -68,9 +68,9 @@ final class SlotSum {
     List<String> kept = all.stream().filter(s -> s.running().keep()).map(Song::name).toList();
     return kept.isEmpty()
         ? ""
-        : " If it runs late, "
+        : " If it runs late, the player says which song goes; never "
             + String.join(", ", kept)
-            + (kept.size() == 1 ? " stays in, as the set says." : " stay in, as the set says.");
+            + ".";
   }
 
   private static String lacking(List<String> untimed) {

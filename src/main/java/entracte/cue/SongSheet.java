@@ -4,11 +4,8 @@ import entracte.plan.Plan;
 import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.setlist.Song;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,9 +21,11 @@ import java.util.OptionalDouble;
  * @param cords the cords it needs, from left to right: {@code osc 1 saw to mix 1 channel 2 in}
  * @param settings the knobs and switches its patch names, a line for each module: {@code filter 1:
  *     cutoff at 4, resonance at 3}
- * @param waiting how many more cords wait unheard
+ * @param talkSeconds the talk before it, while the hands work; 0 for none
+ * @param beside what else is plugged and set in the set, for later songs
  * @param tuning what the oscillators are tuned to
  * @param voices what to listen to, one after the other
+ * @param desk what becomes louder or softer on the way to it, for somebody at a mixing desk
  * @param patchNotes what the patch card says besides
  */
 public record SongSheet(
@@ -37,15 +36,17 @@ public record SongSheet(
     Optional<String> starts,
     Optional<String> notes,
     OptionalDouble lengthSeconds,
+    double talkSeconds,
     boolean encore,
     List<String> casting,
     List<String> gear,
     List<String> jumpers,
     List<String> cords,
     List<String> settings,
-    int waiting,
+    Standing beside,
     List<String> tuning,
     List<String> voices,
+    List<String> desk,
     PatchNotes patchNotes) {
   public SongSheet {
     casting = List.copyOf(casting);
@@ -55,9 +56,10 @@ public record SongSheet(
     settings = List.copyOf(settings);
     tuning = List.copyOf(tuning);
     voices = List.copyOf(voices);
+    desk = List.copyOf(desk);
   }
 
-  static SongSheet of(Plan plan, int index) {
+  static SongSheet of(Plan plan, int index, List<NamedSettings> named) {
     SongPlan song = plan.songs().get(index);
     Song.Card card = song.song().card();
     SongCard words = SongCard.of(song);
@@ -69,15 +71,17 @@ public record SongSheet(
         card.starts(),
         card.notes(),
         card.lengthSeconds(),
+        song.song().running().talkSeconds(),
         card.encore(),
         words.casting(),
         words.gear(),
         jumpers(plan, song),
         cords(song),
-        settings(song),
-        song.parked().size(),
+        settings(song, named.get(index)),
+        Standing.beside(plan, index, named),
         TuningTargets.of(song, plan.setList().pitch()),
         Voices.of(song),
+        index == 0 ? List.of() : DeskNotes.of(plan.songs().get(index - 1), song),
         PatchNotes.of(song, plan.jumpers()));
   }
 
@@ -104,23 +108,12 @@ public record SongSheet(
         .toList();
   }
 
-  /** One line for each module, so that whoever builds it goes from module to module. */
-  private static List<String> settings(SongPlan song) {
-    Map<String, List<String>> byModule = new LinkedHashMap<>();
-    NamedSettings.of(song).all().stream()
-        .filter(named -> song.positions().containsKey(named.control()))
-        .sorted(Comparator.comparing(named -> Spot.of(named.control()), HandOrder.SPOTS))
-        .forEach(
-            named ->
-                byModule
-                    .computeIfAbsent(named.control().module().name(), name -> new ArrayList<>())
-                    .add(
-                        Wording.local(named.control())
-                            + " at "
-                            + song.positions().get(named.control())
-                            + (named.byEar() ? " (then by ear)" : "")));
-    return byModule.entrySet().stream()
-        .map(e -> e.getKey() + ": " + String.join(", ", e.getValue()))
-        .toList();
+  private static List<String> settings(SongPlan song, NamedSettings named) {
+    return Standing.settings(
+        named.all().stream().map(NamedSettings.Named::control),
+        control ->
+            song.positions().get(control)
+                + (named.of(control).orElseThrow().byEar() ? " (then by ear)" : ""),
+        song.positions());
   }
 }

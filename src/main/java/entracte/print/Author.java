@@ -14,11 +14,13 @@ import java.util.stream.Stream;
 /** Dictates the papers of a set, so that paper and plain text say the same. */
 final class Author {
   private static final String SILENCE =
-      "One patch-cable synthesizer, plugged anew by hand between songs with its level down. The"
-          + " silence before a song, as long as the figure with it, is meant; nothing is broken.";
+      "One patch-cable synthesizer, plugged anew by hand between songs with its level down. That"
+          + " it is silent before a song, for as long as the figure with it, is meant; nothing is"
+          + " broken.";
 
   private static final String COUNT_IN =
-      "Level down, power off, mains plug out. Then count every thing back in.";
+      "Level down, loudspeakers off first, then the rig; mains plug out. Then count every thing"
+          + " back in.";
 
   private final Paperwork papers;
   private final CueSheet sheet;
@@ -60,7 +62,7 @@ final class Author {
       encores = encoreLine(song, encores);
       String about = String.join(", ", parts(song));
       String number = Integer.toString(song.number());
-      scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about, hands(cue)));
+      scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about, hands(cue, song)));
     }
     scribe.text("The time is for the way to the song." + between());
     if (!sheet.hasSetUp()) {
@@ -89,14 +91,18 @@ final class Author {
   }
 
   /** What the way to a song asks of the hands; the song's card says it, too. */
-  private static String hands(Cue cue) {
-    String moves = CueCards.moves(cue.moves());
+  private static String hands(Cue cue, SongSheet song) {
+    List<String> hands = new ArrayList<>(List.of(CueCards.moves(cue.moves())));
     if (cue.setUp()) {
-      return moves + ", " + TimeText.clock(cue.seconds());
+      hands.add(TimeText.clock(cue.seconds()));
     }
-    return cue.gapSeconds().isEmpty()
-        ? moves
-        : moves + ", gap " + TimeText.clock(cue.gapSeconds().getAsDouble()) + over(cue);
+    if (!cue.setUp() && cue.gapSeconds().isPresent()) {
+      hands.add("gap " + TimeText.clock(cue.gapSeconds().getAsDouble()) + over(cue));
+    }
+    if (song.talkSeconds() > 0) {
+      hands.add("talk " + TimeText.clock(song.talkSeconds()));
+    }
+    return String.join(", ", hands);
   }
 
   private static List<String> parts(SongSheet song) {
@@ -130,16 +136,9 @@ final class Author {
     scribe.labelled("Gain steps", notes.levels());
     scribe.labelled("Filters fall", notes.slopes());
     scribe.labelled("Listen for", notes.listenFor());
-    if (song.waiting() > 0) {
-      scribe.text(waiting(song.waiting()));
-    }
+    scribe.labelled("In the set also in, unheard", song.beside().cords());
+    scribe.labelled("Set already, for later songs", song.beside().settings());
     scribe.labelled("The song", CueCards.about(song));
-  }
-
-  private static String waiting(int cords) {
-    return cords == 1
-        ? "In the set one more cord waits unheard; this song does not need it."
-        : "In the set " + cords + " more cords wait unheard; this song does not need them.";
   }
 
   private void ticks(String heading, List<String> items, String verb) {
@@ -176,9 +175,15 @@ final class Author {
       SongSheet song = papers.song(cue);
       encores = encoreLine(song, encores);
       List<String> parts = new ArrayList<>();
+      if (song.talkSeconds() > 0) {
+        parts.add(
+            "talk before it, "
+                + TimeText.clock(song.talkSeconds())
+                + ": leave the microphone open");
+      }
       song.starts().ifPresent(starts -> parts.add("starts: " + starts));
       cue.ear().level().ifPresent(parts::add);
-      parts.addAll(cue.setUp() ? List.of() : Paperwork.louder(cue));
+      parts.addAll(cue.setUp() ? List.of() : song.desk());
       String about = String.join("; ", parts);
       String silence = cue.setUp() ? "" : TimeText.clock(cue.seconds());
       String number = Integer.toString(song.number());

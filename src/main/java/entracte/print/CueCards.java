@@ -4,6 +4,7 @@ import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.Paperwork;
 import entracte.cue.SongSheet;
+import entracte.cue.Standing;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
 import entracte.cue.Verb;
@@ -14,6 +15,10 @@ import java.util.Optional;
 /** Dictates the way to each song: the set-up, and a card for each changeover. */
 final class CueCards {
   static final String TUNING = "Tune in this order";
+
+  private static final String POWER =
+      "Main level down, then switch on: the rig and its gear first, the desk next, loudspeakers"
+          + " last.";
 
   private final Paperwork papers;
   private final CueSheet sheet;
@@ -30,10 +35,15 @@ final class CueCards {
     scribe.section(Part.SET_UP, "Set-up for " + cue.number() + " " + cue.song());
     sheet.cautions().forEach(scribe::caution);
     scribe.text(moves(cue) + ", about " + TimeText.of(cue.seconds()) + ". " + sheet.aboutTimes());
+    scribe.text(startsFrom(cue));
     if (!sheet.jumpers().isEmpty()) {
       scribe.heading("Jumpers, power off and unplugged");
       sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));
     }
+    scribe.labelled("In already", papers.start().cords());
+    scribe.labelled("Set already", papers.start().settings());
+    scribe.heading("Power");
+    scribe.tick("", POWER);
     setUpSteps(cue);
     tuning(song.tuning());
     if (!song.voices().isEmpty()) {
@@ -89,8 +99,16 @@ final class CueCards {
 
   void card(Cue cue) {
     scribe.section(Part.CHANGEOVERS, "To " + cue.number() + " " + cue.song());
+    if (cue.number() == 1) {
+      sheet.cautions().forEach(scribe::caution);
+      scribe.labelled("Jumpers must have been set", sheet.jumpers());
+    }
     scribe.text(times(cue));
     scribe.text(startsFrom(cue));
+    if (cue.number() == 1) {
+      scribe.labelled("In already", papers.start().cords());
+      scribe.labelled("Set already", papers.start().settings());
+    }
     for (int i = 0; i < cue.steps().size(); i++) {
       step(cue, i);
     }
@@ -102,12 +120,15 @@ final class CueCards {
     after(cue);
   }
 
-  private static String times(Cue cue) {
+  private String times(Cue cue) {
     String head = moves(cue) + ", about " + TimeText.of(cue.seconds());
+    double talk = papers.song(cue).talkSeconds();
+    String meanwhile = talk > 0 ? ", talk meanwhile " + TimeText.of(talk) : "";
     String gap =
         cue.gapSeconds().isEmpty() ? "" : ", gap " + TimeText.of(cue.gapSeconds().getAsDouble());
     long over = cue.wholeOverrun();
-    return head + gap + (over > 0 ? ": " + TimeText.of(over) + " too short" : "") + ".";
+    String tooShort = over > 0 ? ": " + TimeText.of(over) + " too short" : "";
+    return head + gap + tooShort + meanwhile + ".";
   }
 
   private static String moves(Cue cue) {
@@ -121,20 +142,27 @@ final class CueCards {
   /** What stands before anything moves, so that a slip is seen in time. */
   private String startsFrom(Cue cue) {
     if (cue.number() == 1) {
-      return "From the rig as it stands.";
+      Standing start = papers.start();
+      boolean bare = start.cords().isEmpty() && start.settings().isEmpty();
+      return bare
+          ? "From a bare rig: no cord in, every knob anywhere."
+          : "From the rig as it was saved: " + cords(start.cords().size()) + " in.";
     }
     SongSheet before = papers.songs().get(cue.number() - 2);
-    int cords = papers.plugged().get(cue.number() - 2);
-    String waiting = before.waiting() == 0 ? "" : ", " + before.waiting() + " of them waiting";
+    int waits = before.beside().cords().size();
     return "From "
         + before.number()
         + " "
         + before.song()
         + " as on its patch card: "
-        + (cords == 1 ? "1 cord" : cords + " cords")
+        + cords(papers.plugged().get(cue.number() - 2))
         + " in"
-        + waiting
+        + (waits == 0 ? "" : ", " + waits + " of them waiting")
         + ".";
+  }
+
+  private static String cords(int count) {
+    return count == 1 ? "1 cord" : count + " cords";
   }
 
   private void after(Cue cue) {

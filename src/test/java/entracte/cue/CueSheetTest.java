@@ -131,6 +131,8 @@ class CueSheetTest {
         List.of(
             "Jumpers first: power off and mains plug out before a panel is opened, and only by"
                 + " someone able to. No jumper is touched once the show has begun.",
+            "Switch on with the main level down: the rig first, amplifiers and loudspeakers last."
+                + " Switch off the other way round: a thump harms ears and loudspeakers.",
             "Main level down before any plug moves: pops harm ears and loudspeakers.",
             "Raise levels slowly, headphones too. Loud sound harms hearing for good.",
             "Keep cords off the floor and drinks off the case.",
@@ -140,7 +142,20 @@ class CueSheetTest {
 
   @Test
   void aSetWithoutJumpersHasNoCautionAboutThem() {
-    assertEquals(4, SetUpCautions.of(false, Warmth.unsaid()).size());
+    assertEquals(5, SetUpCautions.of(false, Warmth.unsaid()).size());
+  }
+
+  /** Whoever begins in mid-set has a rig that is on, and ears that listen. */
+  @Test
+  void inMidSetThePowerIsOnAndTheOtherCautionsStand() {
+    assertEquals(
+        List.of(
+            "Main level down before any plug moves: pops harm ears and loudspeakers.",
+            "Raise levels slowly, headphones too. Loud sound harms hearing for good.",
+            "Keep cords off the floor and drinks off the case.",
+            "Mains work is for a licensed electrician under local code.",
+            "No jumper is touched once the show has begun."),
+        SetUpCautions.inMidSet(true, Warmth.unsaid()));
   }
 
   @Test

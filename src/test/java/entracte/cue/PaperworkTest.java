@@ -5,9 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.cue.Touch.Act;
+import entracte.plan.Action;
+import entracte.plan.Changeover;
+import entracte.plan.Plan;
+import entracte.plan.SongPlan;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The plan is drawn at {@link KitchenDances}, its rig at {@link SmallRig}. */
@@ -50,8 +57,56 @@ class PaperworkTest {
             "filter 1: cutoff at 6.5, resonance at 3"),
         song.settings());
     assertEquals(List.of("filter 1 other slope at 3-pole"), song.jumpers());
-    assertEquals(1, song.waiting());
+    assertEquals(List.of("lfo 1 out to osc 2 fm"), song.beside().cords());
     assertFalse(song.encore());
+  }
+
+  /** Whoever rebuilds the rig from a patch card can go on with the next changeover. */
+  @Test
+  void everyKnobThatALaterSongFindsSetIsOnThePatchCards() {
+    Plan plan = KitchenDances.plan();
+    int found = 0;
+    for (Changeover changeover : plan.changeovers()) {
+      Set<String> moved = new HashSet<>();
+      changeover.actions().forEach(action -> moved.add(setBy(action)));
+      SongPlan song = plan.songs().get(changeover.to());
+      for (NamedSettings.Named named : NamedSettings.of(song).all()) {
+        String control = Wording.local(named.control());
+        if (changeover.to() > 0 && !moved.contains(named.control().toString())) {
+          SongSheet before = papers.songs().get(changeover.to() - 1);
+          String at = control + " at " + song.positions().get(named.control());
+          assertTrue(
+              Stream.of(before.settings(), before.beside().settings())
+                  .flatMap(List::stream)
+                  .filter(line -> line.startsWith(named.control().module().name() + ": "))
+                  .anyMatch(line -> line.contains(at)),
+              at + " is not on the card before song " + (changeover.to() + 1));
+          found++;
+        }
+      }
+    }
+    assertTrue(found >= 3, "only " + found);
+  }
+
+  private static String setBy(Action action) {
+    if (action instanceof Action.Turn turn) {
+      return turn.knob().toString();
+    }
+    return action instanceof Action.Flip flip ? flip.toggle().toString() : "";
+  }
+
+  @Test
+  void whatABareRigStartsWithIsNothing() {
+    assertEquals(new Standing(List.of(), List.of()), papers.start());
+  }
+
+  @Test
+  void leadsAndToolsAreCountedToo() {
+    List<String> lines = papers.packing().lines();
+    assertTrue(lines.contains("mains lead or supply of the case"), lines::toString);
+    assertTrue(lines.contains("screwdriver for the panels, to set jumpers"), lines::toString);
+    assertTrue(lines.stream().noneMatch(line -> line.contains("MIDI")), "nothing is sent");
+    assertEquals(1, lines.stream().filter(line -> line.startsWith("audio lead to the")).count());
   }
 
   @Test

@@ -194,14 +194,11 @@ class PatchNotesTest {
 
   @Test
   void theDeskIsToldOfGainStepsWithoutTheCautionForTheHands() {
-    List<Cue> cues =
-        linear()
-            .song(LEVEL.replace("GAIN", "x1"))
-            .song(LEVEL.replace("GAIN", "x10"))
-            .papers()
-            .sheet()
-            .cues();
-    assertEquals(List.of("mix 1 gain from x1 to x10"), Paperwork.louder(cues.get(1)));
+    Paperwork papers =
+        linear().song(LEVEL.replace("GAIN", "x1")).song(LEVEL.replace("GAIN", "x10")).papers();
+    // Ten times the voltage is 20 dB (IEC 60027-3: 20 lg of a ratio of field quantities).
+    assertEquals(List.of("mix 1 gain +20 dB"), papers.songs().get(1).desk());
+    assertEquals(List.of(), papers.songs().get(0).desk());
   }
 
   @Test

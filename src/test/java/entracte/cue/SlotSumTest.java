@@ -46,7 +46,7 @@ class SlotSumTest {
     assertEquals(
         Optional.of(
             "Songs 5 min, between them 30 s (talk or changeover, whichever is longer): 5 min 30 s"
-                + " in all. If it runs late, Two stays in, as the set says."),
+                + " in all. If it runs late, the player says which song goes; never Two."),
         sum(Slot.open(), song("One", 200), kept(song("Two", 100))));
   }
 

@@ -10,6 +10,7 @@ import entracte.cue.PatchNotes;
 import entracte.cue.SongCard;
 import entracte.cue.SongSheet;
 import entracte.cue.Spot;
+import entracte.cue.Standing;
 import entracte.cue.Step;
 import entracte.cue.Touch;
 import entracte.cue.Touch.Act;
@@ -44,7 +45,13 @@ final class HardPaperwork {
                 List.of(new Panel("x", 0, 6))),
             300);
     Packing packing = new Packing(List.of(LONG), List.of(TALL), List.of(""));
-    return new Paperwork(sheet, map, List.of(song(1, LONG), song(2, TALL)), List.of(1, 2), packing);
+    return new Paperwork(
+        sheet,
+        map,
+        new Standing(List.of(TALL), List.of(LONG)),
+        List.of(song(1, LONG), song(2, TALL)),
+        List.of(1, 2),
+        packing);
   }
 
   private static Cue cue(int number, String song, boolean setUp) {
@@ -87,14 +94,16 @@ final class HardPaperwork {
         Optional.of(""),
         Optional.of(TALL),
         OptionalDouble.of(12345),
+        3600,
         true,
         List.of(LONG),
         List.of(TALL),
         List.of(LONG),
         List.of(TALL, LONG),
         List.of(TALL, LONG),
-        7,
+        new Standing(List.of(LONG), List.of(TALL)),
         List.of(TALL),
+        List.of(LONG),
         List.of(LONG),
         new PatchNotes(List.of(LONG), List.of(TALL), List.of(LONG), List.of(LONG), List.of(LONG)));
   }

@@ -203,6 +203,7 @@ class ReadBackTest {
             sheet.jumpers(),
             sheet.cues(),
             sheet.aboutTimes());
-    return new Paperwork(other, papers.map(), papers.songs(), papers.plugged(), papers.packing());
+    return new Paperwork(
+        other, papers.map(), papers.start(), papers.songs(), papers.plugged(), papers.packing());
   }
 }

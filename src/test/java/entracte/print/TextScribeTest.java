@@ -39,6 +39,9 @@ class TextScribeTest {
         ! Jumpers first: power off and mains plug out before a panel is opened,
           and only by someone able to. No jumper is touched once the show has
           begun.
+        ! Switch on with the main level down: the rig first, amplifiers and
+          loudspeakers last. Switch off the other way round: a thump harms ears
+          and loudspeakers.
         ! Main level down before any plug moves: pops harm ears and
           loudspeakers.
         ! Raise levels slowly, headphones too. Loud sound harms hearing for
@@ -46,9 +49,14 @@ class TextScribeTest {
         ! Keep cords off the floor and drinks off the case.
         ! Mains work is for a licensed electrician under local code.
         13 moves, about 1 min 3 s. Times are estimates until you have rehearsed.
+        From a bare rig: no cord in, every knob anywhere.
 
         Jumpers, power off and unplugged
         [ ] SET jumper filter 1 other slope to 3-pole
+
+        Power
+        [ ] Main level down, then switch on: the rig and its gear first, the
+            desk next, loudspeakers last.
 
         First
         [ ]  1 LOWER the main level before any plug or switch moves
@@ -63,7 +71,7 @@ class TextScribeTest {
         [ ]  6 SWITCH osc 1 octave to 8
         [ ]  7 SWITCH osc 2 octave to 4 (early, for song 3)
         """,
-        from("Set-up for 1 Plain Morning", 28));
+        from("Set-up for 1 Plain Morning", 36));
   }
 
   @Test
@@ -82,6 +90,8 @@ class TextScribeTest {
                plug in osc 1 saw
         [ ]  4 TURN mix 1 channel 2 level to 5
         [ ]  5 TURN filter 1 cutoff from 4 to 6.5
+        Before tuning: main level still down, headphones up from zero, or a
+            tuner.
         [ ]  6 TUNE osc 1 (another pitch cord)
         [ ]  7 RAISE the main level slowly
 
@@ -93,7 +103,7 @@ class TextScribeTest {
         Stays parked, unheard: lfo 1 out to osc 2 fm.
         The song: key D minor; tempo 92; starts: viola, four bars.
         """,
-        from("To 2 Two Kettles", 22));
+        from("To 2 Two Kettles", 24));
   }
 
   @Test
@@ -128,16 +138,14 @@ class TextScribeTest {
         Engineer: Kitchen Dances
         ========================================================================
         One patch-cable synthesizer, plugged anew by hand between songs with its
-            level down. The silence before a song, as long as the figure with
-            it, is meant; nothing is broken.
+            level down. That it is silent before a song, for as long as the
+            figure with it, is meant; nothing is broken.
         Times are estimates until you have rehearsed.
           1  Plain Morning. starts: viola, four bars
-          2  Two Kettles (0:27). starts: viola, four bars; mix 1 channel 2 level
-             to 5
-          3  Late Bus (1:00). starts: viola, four bars; mix 1 channel 1 level
-             from 7 to 2
+          2  Two Kettles (0:27). starts: viola, four bars
+          3  Late Bus (1:00). starts: viola, four bars
         """,
-        from("Engineer: Kitchen Dances", 11));
+        from("Engineer: Kitchen Dances", 9));
   }
 
   @Test
