@@ -174,9 +174,10 @@ final class ChangeoverSteps {
   }
 
   /** {@code TUNE osc 3 to a pure fifth above osc 1 (another pitch cord)}. */
-  static Step tune(Module module, String target, String reason, double size, int song) {
+  static Step tune(
+      Module module, String target, String reason, double size, int song, boolean early) {
     String text = ("TUNE " + module.name() + " " + target).strip() + " (" + reason + ")";
     List<Touch> touches = List.of(Touch.tuned(module));
-    return new Step(Verb.TUNE, text, reason, 0, reach(touches), size, song, false, touches);
+    return new Step(Verb.TUNE, text, reason, 0, reach(touches), size, song, early, touches);
   }
 }

@@ -62,7 +62,10 @@ public record CueSheet(
     List<Cue> cues = new ArrayList<>();
     for (Changeover changeover : plan.changeovers()) {
       SongPlan song = course.song(changeover.to());
-      Tuning.Ahead ahead = tuning.before(song, changeover.to());
+      Tuning.Ahead ahead =
+          changeover.setUp()
+              ? tuning.inSetUp(plan.songs(), changeover.to())
+              : tuning.before(song, changeover.to());
       Optional<SongPlan> before = before(course, changeover);
       EarNotes ear =
           EarNotes.of(ahead, song, plan.setList().pitch(), before, warmUp(changeover, plan));

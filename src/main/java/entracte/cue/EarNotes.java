@@ -53,18 +53,35 @@ public record EarNotes(
       Optional<SongPlan> before,
       OptionalDouble warmUp) {
     return new EarNotes(
-        tuning.steps().isEmpty() ? List.of() : beforeTuning(song, warmUp),
-        TuningTargets.of(song, standard, tuning.tuned()::contains, tuning.trusted()),
+        tuning.steps().isEmpty() ? List.of() : beforeTuning(tuning, song, warmUp),
+        targets(tuning, song, standard),
         tuning.trusted().stream().map(Module::name).toList(),
         listenFor(song.song()),
         PitchNotes.of(song).warnings(),
         before.flatMap(last -> new Levels(song).against(new Levels(last))));
   }
 
-  private static List<String> beforeTuning(SongPlan song, OptionalDouble warmUp) {
+  /** Those of the song itself, then of what is tuned for later ones. */
+  private static List<String> targets(Tuning.Ahead tuning, SongPlan song, PitchStandard standard) {
+    List<String> lines =
+        new ArrayList<>(
+            TuningTargets.of(song, standard, tuning.tuned()::contains, tuning.trusted()));
+    for (Tuning.Early early : tuning.early()) {
+      List<String> told =
+          TuningTargets.of(early.song(), standard, early.module()::equals, tuning.tuned());
+      lines.addAll(lines.isEmpty() || told.isEmpty() ? told : told.subList(1, told.size()));
+    }
+    return lines;
+  }
+
+  private static List<String> beforeTuning(
+      Tuning.Ahead tuning, SongPlan song, OptionalDouble warmUp) {
     List<String> lines = new ArrayList<>();
     warmUp.ifPresent(s -> lines.add("wait until the rig has been on for " + TimeText.of(s)));
     lines.add(HEARING);
+    if (!tuning.early().isEmpty()) {
+      lines.add("hear what waits by a spare cord from its output");
+    }
     if (Playing.movesWheel(song)) {
       lines.add("leave the wheel at rest");
     }

@@ -45,7 +45,7 @@ final class CueCards {
     scribe.heading("Power");
     scribe.tick("", POWER);
     setUpSteps(cue);
-    tuning(song.tuning());
+    tuning(cue.ear().targets());
     if (!song.voices().isEmpty()) {
       scribe.heading("Soundcheck, each voice alone");
       song.voices().forEach(voice -> scribe.tick("", "LISTEN: " + voice));

@@ -1,6 +1,7 @@
 package entracte.cue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -175,6 +176,41 @@ class TuningTargetsTest {
                     + " pure 3 to 2)"
                     + held)),
         notes);
+  }
+
+  /** 440 x 2^(7/12) = 659.26 Hz. */
+  @Test
+  void whatWaitsInPlaceIsTunedInTheSetUpAndTrustedLater() {
+    String one =
+        """
+        roles: {low: osc 2}
+        connections: {keys.pitch 1: low.pitch, low.saw: main.in}
+        settings: {low: {octave: 8, tune: 0}}
+        """;
+    String wish = "tune: {high: fifth above low}\n";
+    CraftFiles files = new CraftFiles(folder, RIG).song(one).song(TWO + wish);
+    List<Cue> cues = files.papers().sheet().cues();
+    assertEquals(
+        List.of(
+            "TUNE osc 2 (plays for the first time)",
+            "TUNE osc 1 to a tempered fifth above osc 2 (waits as its first song wants it)"),
+        tuneSteps(files, 0));
+    assertTrue(cues.get(0).ear().targets().get(2).startsWith("osc 1: 659.26 Hz, a tempered fifth"));
+    assertEquals(List.of(), tuneSteps(files, 1));
+  }
+
+  @Test
+  void whatWaitsForAReferenceThatMovesIsTunedWithIt() {
+    String one =
+        """
+        roles: {low: osc 2}
+        connections: {keys.pitch 1: low.pitch, low.saw: main.in}
+        settings: {low: {octave: 16}}
+        """;
+    String wish = "tune: {high: fifth above low}\n";
+    CraftFiles files = new CraftFiles(folder, RIG).song(one).song(TWO + wish);
+    assertEquals(List.of("TUNE osc 2 (plays for the first time)"), tuneSteps(files, 0));
+    assertEquals(2, tuneSteps(files, 1).size());
   }
 
   private List<String> tuning(String wish) {
