@@ -1,14 +1,18 @@
 package entracte.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Which modules and strips are interchangeable in a problem: what no song tells apart, and no start
  * state. As long as none of its like has been used, trying one is trying all.
  */
 final class Alike {
+  private static final int NOT_SPECIAL = -1;
+
   /** The class of each module. */
   final int[] moduleClass;
 
@@ -24,33 +28,53 @@ final class Alike {
     stripIsSpecial = new boolean[rig.strips()];
     markNumbered();
     boolean[] special = markStart();
+    List<Signature> signatures = new ArrayList<>();
+    for (int m = 0; m < rig.modules.size(); m++) {
+      signatures.add(new Signature(rig.kindOfModule[m], special[m] ? m : NOT_SPECIAL));
+    }
+    tellByRoles(signatures);
     moduleClass = new int[rig.modules.size()];
-    List<String> signatures = new ArrayList<>();
+    Map<Signature, Integer> classes = new HashMap<>();
     for (int m = 0; m < moduleClass.length; m++) {
-      String signature = special[m] ? "only " + m : signature(m);
-      if (!signatures.contains(signature)) {
-        signatures.add(signature);
-      }
-      moduleClass[m] = signatures.indexOf(signature);
+      tellByReach(signatures.get(m), m);
+      Integer first = classes.putIfAbsent(signatures.get(m), m);
+      moduleClass[m] = first == null ? m : first;
     }
   }
 
-  private String signature(int module) {
-    StringBuilder signature = new StringBuilder();
-    signature.append(rig.kindOfModule[module]).append(':');
+  /**
+   * What tells modules apart.
+   *
+   * @param only the module, if the start state tells it from all others
+   * @param roles the roles that it can play, numbered through all songs
+   * @param outOfReach the modules that no cord joins it with
+   */
+  private record Signature(int kind, int only, BitSet roles, BitSet outOfReach) {
+    Signature(int kind, int only) {
+      this(kind, only, new BitSet(), new BitSet());
+    }
+  }
+
+  private void tellByRoles(List<Signature> signatures) {
+    int number = 0;
     for (List<Shape> shapes : problem.shapes) {
       for (Shape shape : shapes) {
         for (int[] candidates : shape.candidates) {
-          boolean may = Arrays.stream(candidates).anyMatch(c -> c == module);
-          signature.append(may ? '1' : '0');
+          for (int module : candidates) {
+            signatures.get(module).roles().set(number);
+          }
+          number++;
         }
       }
     }
+  }
+
+  private void tellByReach(Signature signature, int module) {
     for (int other = 0; other < rig.modules.size(); other++) {
-      boolean reaches = problem.lengthNeeded[module][other] != Problem.TOO_FAR;
-      signature.append(reaches ? "" : " not " + other);
+      if (problem.lengthNeeded[module][other] == Problem.TOO_FAR) {
+        signature.outOfReach().set(other);
+      }
     }
-    return signature.toString();
   }
 
   private void markNumbered() {

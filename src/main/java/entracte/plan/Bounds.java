@@ -81,6 +81,9 @@ final class Bounds {
     if (isWhole && PastStates.suit(problem) && problem.songs() > 1) {
       return;
     }
+    if (stop.getAsBoolean()) {
+      return;
+    }
     WindowProof proof = new WindowProof(problem.window(from, to), following(from, to), stop);
     bound[from][to] = proof.prove(bound[from][to], isWhole ? enough : Integer.MAX_VALUE, nodes);
     exact[from][to] = proof.isExact();
@@ -104,7 +107,11 @@ final class Bounds {
   /** The whole set, on all cores at once; each share keeps what it has learnt for the next time. */
   private void proveWhole(long nodes, int enough) {
     int songs = problem.songs();
-    if (!PastStates.suit(problem) || songs < 2 || whole() >= enough || exact[0][songs]) {
+    if (!PastStates.suit(problem)
+        || songs < 2
+        || whole() >= enough
+        || exact[0][songs]
+        || stop.getAsBoolean()) {
       return;
     }
     List<WindowProof> parts = new ArrayList<>();

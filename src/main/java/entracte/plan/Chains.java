@@ -66,7 +66,8 @@ final class Chains {
       soFar.remove(soFar.size() - 1);
       return;
     }
-    for (int length = 1; length <= left; length++) {
+    int later = (int) sinks.subList(net + 1, sinks.size()).stream().filter(n -> n > 1).count();
+    for (int length = 1; length <= left - later; length++) {
       for (List<Kind> chain : chains(length, sinks.get(net), free)) {
         chain.forEach(k -> free.merge(k, -1, Integer::sum));
         soFar.add(chain);

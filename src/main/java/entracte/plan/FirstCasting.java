@@ -1,19 +1,24 @@
 package entracte.plan;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Casts every song somehow: roles to modules by augmenting paths (Kuhn 1955), strips to the lowest
- * free numbers. Exact about one thing only: whether each song by itself can be cast.
+ * Casts every song somehow: roles to modules by assignments of least cost, where a jumper that
+ * other songs want otherwise is what costs most, strips to the lowest free numbers. Exact about one
+ * thing only: whether each song by itself can be cast. Songs whose jumpers are at odds are cast
+ * again and again, each as it suits the others best; jumpers may be at odds in the end.
  */
 final class FirstCasting {
+  private static final int MOST_PASSES = 30;
+
   private final Problem problem;
   private final RigIndex rig;
+  private final JumperLedger jumpers;
 
   FirstCasting(Problem problem) {
     this.problem = problem;
     rig = problem.rig;
+    jumpers = new JumperLedger(rig);
   }
 
   /** A casting, or the first song (from 0) that has none. */
@@ -30,51 +35,38 @@ final class FirstCasting {
         return new Found.NoneFor(song);
       }
     }
+    for (int pass = 0; pass < MOST_PASSES && jumpers.conflicts() > 0; pass++) {
+      for (int song = 0; song < problem.songs(); song++) {
+        vote(casting, song, -1);
+        cast(casting, song);
+      }
+    }
     return new Found.Cast(casting);
   }
 
   private boolean cast(Casting casting, int song) {
     for (int choice = 0; choice < problem.shapes.get(song).size(); choice++) {
       Shape shape = problem.shapes.get(song).get(choice);
-      Optional<int[]> modules = match(shape);
+      Optional<int[]> modules = new RoleAssignment(rig, shape, jumpers).find();
       if (modules.isPresent()) {
         casting.shape[song] = choice;
         casting.module[song] = modules.get();
         casting.strip[song] = lowestStrips(shape, modules.get());
+        vote(casting, song, 1);
         return true;
       }
     }
     return false;
   }
 
-  private Optional<int[]> match(Shape shape) {
-    int[] roleOn = new int[rig.modules.size()];
-    Arrays.fill(roleOn, -1);
-    int[] moduleOf = new int[shape.roles()];
-    for (int role = 0; role < shape.roles(); role++) {
-      if (!augment(shape, role, roleOn, new boolean[roleOn.length])) {
-        return Optional.empty();
-      }
+  /** Counts, or takes back, what a song wants of the jumpers. */
+  private void vote(Casting casting, int song, int by) {
+    Shape.JumperWants wants = problem.shapes.get(song).get(casting.shape[song]).jumpers;
+    for (int want = 0; want < wants.role().length; want++) {
+      int module = casting.module[song][wants.role()[want]];
+      int kind = rig.kindOfModule[module];
+      jumpers.change(module, wants.jumperOf()[want][kind], wants.positionOf()[want][kind], by);
     }
-    for (int m = 0; m < roleOn.length; m++) {
-      if (roleOn[m] >= 0) {
-        moduleOf[roleOn[m]] = m;
-      }
-    }
-    return Optional.of(moduleOf);
-  }
-
-  private boolean augment(Shape shape, int role, int[] roleOn, boolean[] tried) {
-    for (int m : shape.candidates[role]) {
-      if (!tried[m]) {
-        tried[m] = true;
-        if (roleOn[m] < 0 || augment(shape, roleOn[m], roleOn, tried)) {
-          roleOn[m] = role;
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   private int[] lowestStrips(Shape shape, int[] modules) {

@@ -1,5 +1,7 @@
 package entracte.plan;
 
+import java.util.Arrays;
+
 /**
  * Counts, for each jumper, how many songs need it at each position. A jumper has one position for
  * the whole set, so needs for any other than the one most wanted are conflicts.
@@ -33,6 +35,16 @@ final class JumperLedger {
       most = Math.max(most, count);
     }
     return sum - most;
+  }
+
+  /** How many songs need the jumper at the position. */
+  int needs(int module, int jumper, int position) {
+    return needs[module][jumper][position];
+  }
+
+  /** How many songs need the jumper in whatever way. */
+  int needs(int module, int jumper) {
+    return Arrays.stream(needs[module][jumper]).sum();
   }
 
   /** The needs that one position for each jumper leaves unmet. */

@@ -156,9 +156,6 @@ final class Layout {
 
   private void wantControls(int song, int role, int module, boolean wanted) {
     Shape.Wants wants = shape(song).wants;
-    if (role >= wants.ofRole().length) {
-      return;
-    }
     int kind = rig.kindOfModule[module];
     for (int w : wants.ofRole()[role]) {
       int strip = physicalStrip(song, module, wants.strip()[w]);
@@ -181,9 +178,6 @@ final class Layout {
 
   private void needJumpers(int song, int role, int module, int by) {
     Shape.JumperWants needs = shape(song).jumpers;
-    if (role >= needs.ofRole().length) {
-      return;
-    }
     int kind = rig.kindOfModule[module];
     for (int n : needs.ofRole()[role]) {
       jumpers.change(module, needs.jumperOf()[n][kind], needs.positionOf()[n][kind], by);

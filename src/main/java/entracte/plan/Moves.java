@@ -3,7 +3,7 @@ package entracte.plan;
 import java.util.SplittableRandom;
 
 /**
- * Proposes changes to a casting, all of them its own opposite:
+ * Proposes changes to a casting:
  *
  * <ul>
  *   <li>two modules exchange what they play, in one song or in a run of songs;
@@ -12,9 +12,12 @@ import java.util.SplittableRandom;
  * </ul>
  *
  * <p>Runs of songs matter: two lives that cross over at one song are joined better by exchanging
- * all that follows than by a detour through every song.
+ * all that follows than by a detour through every song. And half of the exchanges bring a cord to
+ * where its fellow is in the songs before or after, so that it may stay in.
  */
 final class Moves {
+  private static final int NONE = -1;
+
   private final Problem problem;
   private final RigIndex rig;
   private final Ledger ledger;
@@ -72,8 +75,11 @@ final class Moves {
     int role = freeRoles[song][random.nextInt(freeRoles[song].length)];
     int[] candidates = shape(song).candidates[role];
     int a = casting.module[song][role];
-    int b = candidates[random.nextInt(candidates.length)];
-    if (a == b || !fits(song, a, b)) {
+    int b =
+        random.nextBoolean()
+            ? besideACord(song, role)
+            : candidates[random.nextInt(candidates.length)];
+    if (b == NONE || a == b || !fits(song, a, b)) {
       return false;
     }
     chooseRun(song);
@@ -87,21 +93,48 @@ final class Moves {
     return true;
   }
 
-  /** A run of songs that holds {@code song}: mostly it alone, at times to either end or both. */
+  /** The module on which one of the role's cords could stay in its other jack. */
+  private int besideACord(int song, int role) {
+    Shape shape = shape(song);
+    int[] cords = shape.cordsOfRole[role];
+    if (cords.length == 0) {
+      return NONE;
+    }
+    int cord = cords[random.nextInt(cords.length)];
+    boolean isSource = shape.roleOfEnd[2 * cord] == role;
+    int socket = fellow(song, isSource ? 2 * cord : 2 * cord + 1);
+    return socket == NONE ? NONE : rig.moduleOfSocket[socket];
+  }
+
+  /** What the jack at the other end of a cord is joined with when it is next or last in use. */
+  private int fellow(int song, int end) {
+    CordLedger cords = ledger.layout.cords;
+    int opposite = ledger.layout.socket(song, end ^ 1);
+    int use =
+        random.nextBoolean()
+            ? cords.previousUse(opposite, song + 1)
+            : cords.nextUse(opposite, song + 1);
+    if (use == CordLedger.NOTHING) {
+      return NONE;
+    }
+    return end % 2 == 0 ? cords.sourceOf[use] : cords.sinkOf[use];
+  }
+
+  /**
+   * A run of songs that holds {@code song}: mostly it alone, at times on to one side or both, and
+   * then mostly not far, for a long run takes long to try.
+   */
   private void chooseRun(int song) {
-    from = song;
-    to = song + 1;
     int dice = random.nextInt(8);
-    if (dice == 0 || dice == 2) {
-      from = 0;
-    }
-    if (dice == 1 || dice == 2) {
-      to = problem.songs();
-    }
-    if (dice == 3) {
-      from = Math.max(0, song - random.nextInt(3));
-      to = Math.min(problem.songs(), song + 1 + random.nextInt(3));
-    }
+    boolean back = dice == 0 || dice == 2;
+    boolean on = dice == 1 || dice == 2;
+    from = back ? Math.max(0, song - far(song + 1)) : song;
+    to = on ? Math.min(problem.songs(), song + 1 + far(problem.songs() - song)) : song + 1;
+  }
+
+  /** Up to as much as {@code most}, each doubling as likely as the one before. */
+  private int far(int most) {
+    return (int) Math.pow(most, random.nextDouble());
   }
 
   private Shape shape(int song) {
@@ -182,21 +215,48 @@ final class Moves {
     if (equalStrips.length == 0) {
       return false;
     }
+    int song = random.nextInt(problem.songs());
+    if (random.nextBoolean()) {
+      return exchangeForACord(song);
+    }
     int[] group = equalStrips[random.nextInt(equalStrips.length)];
-    int a = group[random.nextInt(group.length)];
-    int b = group[random.nextInt(group.length)];
+    return exchangeStrips(
+        song, group[random.nextInt(group.length)], group[random.nextInt(group.length)]);
+  }
+
+  /** Takes another strip for one end of a cord, so that it could stay in at the other. */
+  private boolean exchangeForACord(int song) {
+    Shape shape = shape(song);
+    if (shape.cords() == 0) {
+      return false;
+    }
+    int end = random.nextInt(2 * shape.cords());
+    int strip = shape.stripOfEnd[end];
+    int module = casting.module[song][shape.roleOfEnd[end]];
+    if (strip < 0 || StripChoice.isOwn(rig, shape, strip, module)) {
+      return false;
+    }
+    int socket = fellow(song, end);
+    int other = socket == NONE ? NONE : rig.stripOfSocket[socket];
+    int first = StripChoice.firstOfGroup(rig, shape, strip, module);
+    boolean isEqual =
+        other >= first && other < first + StripChoice.count(rig, shape, strip, module);
+    return isEqual && exchangeStrips(song, casting.strip[song][strip], other);
+  }
+
+  private boolean exchangeStrips(int song, int a, int b) {
     if (a == b) {
       return false;
     }
-    chooseRun(random.nextInt(problem.songs()));
+    chooseRun(song);
     boolean any = false;
     for (int s = from; s < to; s++) {
-      any |= exchangeStrips(s, a, b);
+      any |= exchangeInSong(s, a, b);
     }
     return any;
   }
 
-  private boolean exchangeStrips(int song, int a, int b) {
+  private boolean exchangeInSong(int song, int a, int b) {
     int role = roleOn(song, rig.moduleOfStrip[a]);
     if (role < 0) {
       return false;

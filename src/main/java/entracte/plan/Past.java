@@ -54,18 +54,23 @@ final class Past {
     cords = layout.cords;
     paths = new PlugPaths(cords, problem);
     coming = new Coming[problem.songs()];
-    for (int song = 0; song < coming.length; song++) {
-      coming[song] = new Coming(problem, song);
-    }
     start = new int[rig.strips() + 1];
     order = new PastOrder(rig);
+  }
+
+  /** Long sets are seldom followed far, so that it is found only where it is asked for. */
+  private Coming coming(int song) {
+    if (coming[song] == null) {
+      coming[song] = new Coming(problem, song);
+    }
+    return coming[song];
   }
 
   /** The figures before a place of a song's decisions, all songs before it being cast. */
   int[] before(int song, int place) {
     this.song = song;
     now = place == 0 ? song : song + 1;
-    then = coming[song];
+    then = coming(song);
     earliest = earliest();
     size = 0;
     for (int strip = 0; strip < rig.strips(); strip++) {

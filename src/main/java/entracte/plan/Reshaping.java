@@ -34,7 +34,7 @@ final class Reshaping {
     next.module[song] = new int[taken.roles()];
     next.strip[song] = new int[taken.strips.size()];
     boolean[] taking = new boolean[problem.rig.modules.size()];
-    int written = taken.wants.ofRole().length;
+    int written = problem.set.parts().get(song).roles().size();
     for (int role = 0; role < taken.roles(); role++) {
       int module =
           role < written

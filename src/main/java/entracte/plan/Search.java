@@ -237,10 +237,10 @@ final class Search {
     return isLast ? Long.MAX_VALUE : steps;
   }
 
-  /** A good casting is looked at closely by one, and, if there is time, forgotten by others. */
+  /** One search stays near where it begins, another, if there is time, forgets it. */
   private double heat(int seed, boolean hurried) {
     boolean known = options.near().isPresent() || stock == Stock.TIGHT;
-    return hurried || known && seed == 0 ? GENTLE : 1;
+    return hurried || known == (seed == 0) ? GENTLE : 1;
   }
 
   private static Casting least(List<Annealer> annealers) {

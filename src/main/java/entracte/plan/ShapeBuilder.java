@@ -40,6 +40,8 @@ final class ShapeBuilder {
     for (int net = 0; net < part.nets().size(); net++) {
       builder.addNet(part.nets().get(net), chains.get(net));
     }
+    builder.wants = builder.new WantsBuilder().build();
+    builder.jumpers = builder.jumperWants();
     return new Shape(builder);
   }
 
@@ -49,8 +51,6 @@ final class ShapeBuilder {
     for (Part.CastRole role : part.roles()) {
       addRole(role.name(), role.candidates(), role.channels());
     }
-    wants = new WantsBuilder().build();
-    jumpers = jumperWants();
   }
 
   private int addRole(String name, List<Module> modules, List<Part.Strip> needed) {
@@ -192,7 +192,7 @@ final class ShapeBuilder {
 
   private int[][] byRole(int[] roleOf) {
     List<List<Integer>> lists = new ArrayList<>();
-    part.roles().forEach(r -> lists.add(new ArrayList<>()));
+    roleNames.forEach(r -> lists.add(new ArrayList<>()));
     for (int i = 0; i < roleOf.length; i++) {
       lists.get(roleOf[i]).add(i);
     }

@@ -102,9 +102,6 @@ final class TurnsAhead {
   /** The moves that a role's settings add on a module that does not play in this song so far. */
   private int turns(Shape shape, int role, int module) {
     Shape.Wants wants = shape.wants;
-    if (role >= wants.ofRole().length) {
-      return 0;
-    }
     int own = 0;
     int[][] onStrips = new int[shape.strips.size()][];
     for (int want : wants.ofRole()[role]) {
