@@ -118,7 +118,7 @@ final class Totals {
       case TIME ->
           "The search stopped at its limit of "
               + Figures.plain(limit)
-              + " s; --seconds gives it more.";
+              + " s, so another run may find another plan; --seconds gives it more.";
       case ROUNDS -> "The search stopped after its usual rounds; --seconds gives it more.";
       case CANCELLED -> "The search was stopped by hand.";
     };

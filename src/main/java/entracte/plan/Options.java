@@ -29,7 +29,7 @@ public record Options(
     Optional<Plan> near,
     Optional<Clock> clock) {
   /** The time after which a search by rounds is cut short all the same. */
-  public static final double DEFAULT_SECONDS = 20;
+  public static final double DEFAULT_SECONDS = 60;
 
   /** As many rounds as suit the size of the set. */
   public static final int FITTING_ROUNDS = 0;

@@ -26,6 +26,11 @@ final class PlugPaths {
   /** The socket that an event of the path shares with the one before. */
   private final int[] joint;
 
+  /** The first and the last time of each event of the path. */
+  private final int[] low;
+
+  private final int[] high;
+
   private int length;
   private boolean cyclic;
   private long[] apart;
@@ -43,6 +48,8 @@ final class PlugPaths {
     path = new int[2 * cords.columnOf.length];
     joint = new int[path.length + 1];
     fixed = new int[path.length];
+    low = new int[path.length];
+    high = new int[path.length];
     apart = new long[cords.columns + 1];
     paired = new long[cords.columns + 1];
     nextApart = new long[cords.columns + 1];
@@ -101,38 +108,35 @@ final class PlugPaths {
   /** The event that could pair with {@code event} at {@code socket}, or -1. */
   int partner(int event, int socket) {
     int use = useOf(event);
-    if (isAddition(event)) {
-      int before = cords.previousUse(socket, cords.columnOf[use]);
-      boolean meets = before != CordLedger.NOTHING && cords.removeTo[before] >= cords.addFrom[use];
-      return meets ? removal(before) : CordLedger.NOTHING;
+    boolean adds = isAddition(event);
+    int column = cords.columnOf[use];
+    int other = adds ? cords.previousUse(socket, column) : cords.nextUse(socket, column);
+    if (other == CordLedger.NOTHING) {
+      return CordLedger.NOTHING;
     }
-    int after = cords.nextUse(socket, cords.columnOf[use]);
-    boolean meets =
-        after != CordLedger.NOTHING
-            && cords.addFrom[after] != 0
-            && cords.addFrom[after] <= cords.removeTo[use];
-    return meets ? addition(after) : CordLedger.NOTHING;
+    int from = cords.addFrom[adds ? use : other];
+    boolean meets = from != 0 && from <= cords.removeTo[adds ? other : use];
+    return meets ? (adds ? removal(other) : addition(other)) : CordLedger.NOTHING;
   }
 
   /** Finds the path or cycle that {@code event} belongs to; read it with {@link #event}. */
   int walk(int event) {
-    int use = useOf(event);
-    int socket = cords.sourceOf[use];
+    int leaving = cords.sourceOf[useOf(event)];
     int first = event;
-    cyclic = false;
-    for (int next = partner(first, socket); next >= 0; next = partner(first, socket)) {
-      if (next == event) {
-        cyclic = true;
-        break;
-      }
+    int socket = leaving;
+    int next = partner(first, socket);
+    while (next >= 0 && next != event) {
       first = next;
       socket = otherSocket(first, socket);
+      next = partner(first, socket);
     }
+    cyclic = next == event;
     if (cyclic) {
-      follow(event, cords.sourceOf[use], event);
+      first = event;
     } else {
-      follow(first, otherSocket(first, socket), CordLedger.NOTHING);
+      leaving = otherSocket(first, socket);
     }
+    follow(first, leaving, next);
     return length;
   }
 
@@ -181,20 +185,24 @@ final class PlugPaths {
 
   /** The weight of the moves on the path found last. */
   long cost() {
+    measure();
     if (cyclic) {
       return cycleCost();
     }
     if (length == 1) {
-      return single(path[0]);
+      return price(path[0]) * weights.least(low[0], high[0]);
     }
-    if (length == 2 && weights.areEven() && isAfterSetUp(path[0]) && isAfterSetUp(path[1])) {
+    if (length == 2 && weights.areEven() && isAfterSetUp(0) && isAfterSetUp(1)) {
       return (price(path[0]) + price(path[1]) - prices.stay(joint[1])) * Weights.CHANGEOVER;
     }
-    open(path[0]);
-    for (int i = 1; i < length; i++) {
-      extend(i);
+    return pathCost();
+  }
+
+  private void measure() {
+    for (int i = 0; i < length; i++) {
+      low[i] = earliest(path[i]);
+      high[i] = latest(path[i]);
     }
-    return Math.min(least(apart, path[length - 1]), least(paired, path[length - 1]));
   }
 
   private int price(int event) {
@@ -204,49 +212,54 @@ final class PlugPaths {
         : prices.remove(cords.sourceOf[use], cords.sinkOf[use]);
   }
 
-  private boolean isAfterSetUp(int event) {
-    return earliest(event) > weights.setUpColumn() && fixed[event] == 0;
+  private boolean isAfterSetUp(int i) {
+    return low[i] > weights.setUpColumn() && fixed[path[i]] == 0;
   }
 
-  private long single(int event) {
-    return price(event) * weights.least(earliest(event), latest(event));
-  }
-
-  private void open(int event) {
-    for (int t = earliest(event); t <= latest(event); t++) {
-      apart[t] = price(event) * weights.at(t);
+  private long pathCost() {
+    int price = price(path[0]);
+    for (int t = low[0]; t <= high[0]; t++) {
+      apart[t] = price * weights.at(t);
       paired[t] = NEVER;
     }
-  }
-
-  private long least(long[] costs, int event) {
+    extend();
     long least = NEVER;
-    for (int t = earliest(event); t <= latest(event); t++) {
-      least = Math.min(least, costs[t]);
+    for (int t = low[length - 1]; t <= high[length - 1]; t++) {
+      least = Math.min(least, Math.min(apart[t], paired[t]));
     }
     return least;
   }
 
-  private void extend(int i) {
-    int before = path[i - 1];
-    int event = path[i];
-    int price = price(event);
-    int saved = prices.stay(joint[i]);
-    int from = earliest(before);
-    int to = latest(before);
-    int low = earliest(event);
-    int high = latest(event);
-    boolean later = isAddition(event);
-    long best = NEVER;
-    int scan = later ? from : to;
-    for (int step = 0; step <= high - low; step++) {
-      int t = later ? low + step : high - step;
-      while (later ? scan <= Math.min(t, to) : scan >= Math.max(t, from)) {
-        best = Math.min(best, Math.min(apart[scan], paired[scan]));
-        scan += later ? 1 : -1;
+  /** From the times of the first event to those of the last. */
+  private void extend() {
+    for (int i = 1; i < length; i++) {
+      int earlier = low[i - 1];
+      int later = high[i - 1];
+      if (isAddition(path[i])) {
+        extend(i, 1, earlier, later + 1, low[i], high[i] + 1);
+      } else {
+        extend(i, -1, later, earlier - 1, high[i], low[i] - 1);
       }
-      nextApart[t] = best >= NEVER ? NEVER : best + price * weights.at(t);
-      nextPaired[t] = from <= t && t <= to ? apart[t] + (price - saved) * weights.at(t) : NEVER;
+    }
+  }
+
+  /**
+   * From the times of one event to those of the next: an addition comes with the event before or
+   * later, a removal with it or earlier.
+   */
+  private void extend(int i, int way, int scanFrom, int scanTo, int from, int to) {
+    int price = price(path[i]);
+    int saved = prices.stay(joint[i]);
+    long best = NEVER;
+    int scan = scanFrom;
+    for (int t = from; t != to; t += way) {
+      for (; scan != scanTo && (t - scan) * way >= 0; scan += way) {
+        best = Math.min(best, Math.min(apart[scan], paired[scan]));
+      }
+      boolean together = low[i - 1] <= t && t <= high[i - 1];
+      long weight = weights.at(t);
+      nextApart[t] = best >= NEVER ? NEVER : best + price * weight;
+      nextPaired[t] = together ? apart[t] + (price - saved) * weight : NEVER;
     }
     swap();
   }
@@ -263,40 +276,38 @@ final class PlugPaths {
   /** Tries every time of the first event, paired across the seam or not. */
   private long cycleCost() {
     long least = NEVER;
-    int first = path[0];
-    int last = path[length - 1];
-    for (int start = earliest(first); start <= latest(first); start++) {
+    for (int start = low[0]; start <= high[0]; start++) {
       for (int seam = 0; seam <= 1; seam++) {
-        openAt(first, start, seam == 1);
-        for (int i = 1; i < length; i++) {
-          extend(i);
-        }
-        least = Math.min(least, close(last, start, seam == 1));
+        openAt(start, seam == 1);
+        extend();
+        least = Math.min(least, close(start, seam == 1));
       }
     }
     return least;
   }
 
-  private void openAt(int event, int start, boolean seam) {
-    for (int t = earliest(event); t <= latest(event); t++) {
+  private void openAt(int start, boolean seam) {
+    for (int t = low[0]; t <= high[0]; t++) {
       apart[t] = NEVER;
       paired[t] = NEVER;
     }
+    int price = price(path[0]);
     if (seam) {
-      paired[start] = (price(event) - prices.stay(joint[0])) * weights.at(start);
+      paired[start] = (price - prices.stay(joint[0])) * weights.at(start);
     } else {
-      apart[start] = price(event) * weights.at(start);
+      apart[start] = price * weights.at(start);
     }
   }
 
-  private long close(int last, int start, boolean seam) {
+  private long close(int start, boolean seam) {
     long least = NEVER;
-    for (int t = earliest(last); t <= latest(last); t++) {
+    boolean adds = isAddition(path[length - 1]);
+    for (int t = low[length - 1]; t <= high[length - 1]; t++) {
       if (seam) {
         if (t == start && apart[t] < NEVER) {
           least = Math.min(least, apart[t]);
         }
-      } else if (isAddition(last) ? t >= start : t <= start) {
+      } else if (adds ? t >= start : t <= start) {
         least = Math.min(least, Math.min(apart[t], paired[t]));
       }
     }

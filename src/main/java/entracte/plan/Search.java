@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 final class Search {
   private static final int SEEDS = 2;
   private static final long LOOSE_STEPS_PER_SONG = 8_000;
+  private static final long MOST_STEPS = 200_000;
   private static final long PROBE_STEPS_PER_SONG = 2_000;
   private static final long TIGHT_STEPS_PER_SONG = 3_000;
   private static final long PROOF_STEPS = 15_000;
@@ -65,9 +66,6 @@ final class Search {
   private int bound;
   private int setUpBound;
 
-  /** Whether the fewest moves have been looked for, and now a plan that suits the gaps. */
-  private boolean evens;
-
   Search(Problem problem, Casting first, Options options, long begun) {
     this.problem = problem;
     this.options = options;
@@ -87,7 +85,7 @@ final class Search {
         tell();
       } else {
         proofEnd = isTimed() ? SHARE_OF_THE_FIRST * options.seconds() : proofEnd;
-        bounds.improve(2, FIRST_PROOF_STEPS, 1);
+        bounds.improve(2, proofSteps(FIRST_PROOF_STEPS), 1);
         bound = bounds.whole();
         proofEnd = Double.POSITIVE_INFINITY;
       }
@@ -100,7 +98,7 @@ final class Search {
         tell();
         if (best.isPresent() && !mustStop()) {
           proofEnd = isTimed() && !isLast ? 2 * seconds() - started : Double.POSITIVE_INFINITY;
-          bounds.improve(round + 3, proofSteps() * longer, best.get().moves());
+          bounds.improve(round + 3, proofSteps(PROOF_STEPS) * longer, best.get().moves());
           bound = Math.max(bound, bounds.whole());
           if (toBound == problem) {
             bounds.found().ifPresent(this::keepIfBetter);
@@ -109,30 +107,15 @@ final class Search {
         }
       }
     }
-    suitGaps();
+    if (best.isPresent() && options.near().isEmpty()) {
+      best = Optional.of(new LastTouch(problem, options, this::isOver).of(best.get(), bestCasting));
+    }
     return best.<Result>map(this::planned)
         .orElse(
             new Result.NoneFound(
                 seconds() > options.seconds()
                     ? "The time was up before one was found; --seconds gives it more."
                     : "No casting was found that the jumpers and the cords in stock can serve."));
-  }
-
-  /** Puts moves where there is time: in the plan found, or, if that is the aim, in any plan. */
-  private void suitGaps() {
-    if (best.isEmpty() || options.clock().isEmpty() || options.near().isPresent()) {
-      return;
-    }
-    evens = true;
-    Evening evening = new Evening(problem, options.clock().get(), this::mustStop);
-    Plan plan = best.get();
-    best =
-        Optional.of(
-            switch (options.aim()) {
-              case FEWEST -> evening.inclined(plan, bestCasting);
-              case FASTEST -> plan;
-              case EVEN -> evening.pressed(plan, bestCasting, options.seed());
-            });
   }
 
   /** Whether a time was asked for rather than rounds. */
@@ -152,8 +135,8 @@ final class Search {
   }
 
   /** A large set is not proven in the usual time, so that less of it is spent on trying. */
-  private long proofSteps() {
-    return problem.songs() <= SMALL_SET ? PROOF_STEPS : PROOF_STEPS / 2;
+  private long proofSteps(long most) {
+    return SMALL_SET * most / Math.max(SMALL_SET, problem.songs());
   }
 
   private Result planned(Plan plan) {
@@ -189,7 +172,7 @@ final class Search {
 
   private long steps(long longer) {
     long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
-    return fitting(perSong * problem.songs() * longer);
+    return fitting(Math.min(perSong * problem.songs(), MOST_STEPS) * longer);
   }
 
   /** Where nothing but the bag stands in the way of a casting, the bag is what to look at. */
@@ -338,10 +321,13 @@ final class Search {
     return all * (best.isEmpty() && stock == Stock.LOOSE ? SHARE_OF_THE_LAST : MOST_OF_IT);
   }
 
+  /** Half of the time is for the gaps, if they are the aim. */
   private boolean mustStop() {
-    boolean half = options.aim() == Aim.EVEN && !evens;
-    return seconds() > (half ? options.seconds() / 2 : options.seconds())
-        || options.cancelled().getAsBoolean();
+    return isOver() || options.aim() == Aim.EVEN && seconds() > options.seconds() / 2;
+  }
+
+  private boolean isOver() {
+    return seconds() > options.seconds() || options.cancelled().getAsBoolean();
   }
 
   private double seconds() {
