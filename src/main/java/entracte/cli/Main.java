@@ -1,13 +1,11 @@
 package entracte.cli;
 
-import entracte.plan.Planner;
-
 /** Where the program begins. */
 public final class Main {
   private Main() {}
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
-    System.exit(new Program(Streams.real(), Planner::plan, Hearing.real()).run(args));
+    System.exit(new Program(Streams.real(), BriefSearch::plan, Hearing.real()).run(args));
   }
 }

@@ -8,10 +8,10 @@ import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 
 /**
- * Looks for a better plan where the bag is short of cords. A casting may then cost more than it
- * does with an endless bag, and one that seems as dear may make the better plan. So this anneals
- * with an endless bag, notes the castings that it comes by, and finishes them with the cords that
- * there are: those first that the flow of cords speaks best of.
+ * Looks for a better plan where the bag is short of cords, or an idle multiple would have two
+ * feeds. A casting may then cost more than it seems to, and one that seems as dear may make the
+ * better plan. So this anneals with an endless bag, notes the castings that it comes by, and
+ * finishes them with the cords that there are: those first that the flow of cords speaks best of.
  */
 final class Lookout implements Callable<Optional<Lookout.Found>> {
   private static final int HOPES = 12;

@@ -234,9 +234,9 @@ final class Search {
     return least.best();
   }
 
-  /** Where the bag is short of cords, castings that seem dearer may make better plans. */
+  /** Where a casting makes a dearer plan than it seemed, one that seems as dear may do better. */
   private void lookOut(Workers workers, int round, long longer) {
-    if (toBound != problem || best.isEmpty() || stock == Stock.LOOSE || mustStop()) {
+    if (toBound != problem || best.isEmpty() || mustStop() || !fallsShort()) {
       return;
     }
     List<Callable<Optional<Lookout.Found>>> tasks =
@@ -246,6 +246,12 @@ final class Search {
     for (Optional<Lookout.Found> found : workers.all(tasks)) {
       found.ifPresent(it -> keepIfBetter(it.casting(), Optional.of(it.plan())));
     }
+  }
+
+  /** Whether cords are short, or an idle multiple would have two feeds. */
+  private boolean fallsShort() {
+    return stock == Stock.TIGHT
+        || Weights.of(best.get()) > new Ledger(problem, bestCasting.copy(), stock).moves();
   }
 
   private Lookout lookout(int round, int i, long longer) {

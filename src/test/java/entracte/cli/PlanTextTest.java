@@ -103,8 +103,8 @@ class PlanTextTest {
     assertEquals(
         """
         Between songs: 16 moves; lower bound 14. Not proven: a better plan could save at
-          most 2 moves. The search stopped at its limit of 2.5 s, so another run
-          may find another plan; --seconds gives it more.
+          most 2 moves. The search stopped at its limit of 2.5 s, so another run may
+          find another plan; --seconds gives it more.
         Set-up: 13 moves; lower bound 13. No better plan has fewer; one with fewer moves
           between songs may have more.
         """,
