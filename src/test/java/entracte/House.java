@@ -34,7 +34,7 @@ final class House {
         Set.of("org.apache.pdfbox", "org.apache.fontbox", "javax.imageio"));
     row("terminal", Set.of("stage"), Set.of("com.googlecode.lanterna"));
     row("port", Set.of("finding", "midi"), Set.of("javax.sound.midi"));
-    row("cli", Set.copyOf(ROWS.keySet()), Set.of("picocli"));
+    row("cli", Set.copyOf(ROWS.keySet()), Set.of("picocli", "javax.management"));
   }
 
   private House() {}
