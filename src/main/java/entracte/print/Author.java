@@ -64,7 +64,9 @@ final class Author {
       String number = Integer.toString(song.number());
       scribe.entry(new Scribe.Entry(number, song.song(), seconds(cue), about, hands(cue, song)));
     }
-    scribe.text("The time is for the way to the song." + between());
+    scribe.closing(
+        "The time is for the way to the song." + between(),
+        "Moves, gaps and talk are on the card of each song.");
     if (!sheet.hasSetUp()) {
       scribe.labelled("Jumpers must have been set", sheet.jumpers());
     }
@@ -128,7 +130,7 @@ final class Author {
     ticks("Cords, level down", song.cords(), "");
     ticks("Knobs and switches", song.settings(), "");
     ticks("Gear", song.gear(), "");
-    scribe.labelled(CueCards.TUNING, song.tuning());
+    new CueCards(papers, scribe).tuning(song.tuning());
     scribe.labelled("Listen to each alone", song.voices());
     PatchNotes notes = song.patchNotes();
     scribe.labelled("Pitch on its way", notes.pitch());

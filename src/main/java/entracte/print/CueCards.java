@@ -55,7 +55,7 @@ final class CueCards {
   }
 
   /** The key that is held stands above the targets, and no page comes between. */
-  private void tuning(List<String> targets) {
+  void tuning(List<String> targets) {
     if (!targets.isEmpty()) {
       scribe.heading(TUNING + ", " + targets.get(0));
       targets.subList(1, targets.size()).forEach(scribe::text);

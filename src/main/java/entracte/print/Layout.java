@@ -23,6 +23,9 @@ final class Layout {
   /** The running order lies on the floor. */
   private static final double MOST_FOR_ORDER = 2.5;
 
+  /** A list that needs more pages than this is no list to be seen at once, and is not dense. */
+  private static final int MOST_DENSE = 2;
+
   private final Lettering lettering;
   private final Paper paper;
   private final double capital;
@@ -96,21 +99,24 @@ final class Layout {
   List<Page> pictured(CaseMap map, List<Place> places) {
     if (!onOnePage(map, places, true)
         && !onOnePage(map, places, false)
-        && !restBelow(map, places, true)
-        && !restBelow(map, places, false)) {
-      if (!sheet.pieces().isEmpty()) {
-        written(sheet.pieces());
-      }
+        && !restBelow(map, places, paper.lying())
+        && !restBelow(map, places, paper.upright())) {
       apart(map, places);
     }
     return List.copyOf(pages);
+  }
+
+  private boolean restBelow(CaseMap map, List<Place> places, Paper.Format format) {
+    return (format.equals(paper.upright()) || canLie())
+        && (restBelow(map, places, true, format) || restBelow(map, places, false, format));
   }
 
   private void written(List<Function<Setter, Slab>> pieces) {
     Dealt best = deal(pieces, 1, Look.ROOMY);
     for (Look look : looks()) {
       Dealt other = deal(pieces, 1, look);
-      best = other.count() < best.count() ? other : best;
+      boolean saves = other.count() < best.count() && other.count() <= MOST_DENSE;
+      best = saves ? other : best;
     }
     double most = sheet.part() == Part.ORDER ? MOST_FOR_ORDER : MOST;
     for (double larger = 1 + STEP; larger <= most; larger += STEP) {
@@ -174,21 +180,20 @@ final class Layout {
     return !best.isEmpty();
   }
 
-  /** Puts what is not needed while hands move below the picture, on a sheet on its side. */
-  private boolean restBelow(CaseMap map, List<Place> places, boolean worded) {
+  /** Puts what is not needed while hands move below the picture. */
+  private boolean restBelow(CaseMap map, List<Place> places, boolean worded, Paper.Format format) {
     int first = onTheFirstPages();
-    Paper.Format lying = paper.lying();
-    if (first == 0 || first == sheet.pieces().size() || !canLie()) {
+    List<Function<Setter, Slab>> rest = sheet.pieces().subList(first, sheet.pieces().size());
+    if (first == 0 || rest.isEmpty()) {
       return false;
     }
-    List<Function<Setter, Slab>> rest = sheet.pieces().subList(first, sheet.pieces().size());
-    MapPages maps = maps(map, worded, lying);
+    MapPages maps = maps(map, worded, format);
     List<Slab> best = List.of();
     double scale = 1;
     for (double larger = 1; larger <= MOST; larger += STEP) {
-      double room = room(lying, pictureTitle(""), larger);
+      double room = room(format, pictureTitle(""), larger);
       List<Slab> slabs = new ArrayList<>(maps.single(places, larger, room));
-      slabs.addAll(slabs(rest, lying, larger, false));
+      slabs.addAll(slabs(rest, format, larger, false));
       if (height(slabs) > room || larger > 1 && maps.whole(places, larger).isEmpty()) {
         break;
       }
@@ -197,7 +202,7 @@ final class Layout {
     }
     if (!best.isEmpty()) {
       written(sheet.pieces().subList(0, first));
-      add(lying, best, scale, pictureTitle(""));
+      add(format, best, scale, pictureTitle(""));
     }
     return !best.isEmpty();
   }
@@ -213,18 +218,36 @@ final class Layout {
     return count;
   }
 
-  /** The drawing on pages of its own; its words must cost no page. */
+  /**
+   * The drawing on pages of its own; its words must cost no page. What would begin a further page
+   * of the sheet stands below it, if its last page has room.
+   */
   private void apart(CaseMap map, List<Place> places) {
     Drawing plain = drawing(map, places, false);
     Drawing worded = drawing(map, places, true);
     Drawing best = worded.pages().size() <= plain.pages().size() ? worded : plain;
+    int first = onTheFirstPages();
+    List<Function<Setter, Slab>> pieces = sheet.pieces();
+    List<Slab> rest = slabs(pieces.subList(first, pieces.size()), best.format(), 1, false);
+    boolean below =
+        first > 0
+            && height(best.last()) + height(rest) <= room(best.format(), pictureTitle(" 99"), 1);
+    if (!pieces.isEmpty()) {
+      written(below ? pieces.subList(0, first) : pieces);
+    }
     for (int i = 0; i < best.pages().size(); i++) {
       Head head = pictureTitle(i == 0 ? "" : " " + (i + 1));
-      add(best.format(), best.pages().get(i), 1, head);
+      List<Slab> slabs = new ArrayList<>(best.pages().get(i));
+      slabs.addAll(below && i == best.pages().size() - 1 ? rest : List.of());
+      add(best.format(), slabs, 1, head);
     }
   }
 
-  private record Drawing(Paper.Format format, List<List<Slab>> pages) {}
+  private record Drawing(Paper.Format format, List<List<Slab>> pages) {
+    List<Slab> last() {
+      return pages.get(pages.size() - 1);
+    }
+  }
 
   private Drawing drawing(CaseMap map, List<Place> places, boolean worded) {
     List<List<Slab>> upright = drawn(map, places, worded, paper.upright());

@@ -45,17 +45,18 @@ final class MapCells {
     String name = worded ? lettering.clean(place.name()) : "";
     double whole = lettering.width(name, Face.PLAIN, capital);
     if (name.isBlank()) {
-      return drawn(place, stamp, stamps.height() + AIR * capital, List.of());
+      return drawn(place, stamp, stamps.height(place) + AIR * capital, List.of());
     }
     double left = stamp + GAP * capital;
     if (left + whole <= width) {
-      double middle = (stamps.height() + capital) / 2 - lettering.baseline(capital);
+      double middle = (stamps.height(place) + capital) / 2 - lettering.baseline(capital);
       List<Mark> beside = lettering.block(List.of(name), Face.PLAIN, left, middle, capital, 0);
-      return drawn(place, left + whole, stamps.height() + AIR * capital, beside);
+      return drawn(place, left + whole, stamps.height(place) + AIR * capital, beside);
     }
     List<String> lines = lettering.wrap(name, Face.PLAIN, capital, width, 0);
-    double height = stamps.height() + lines.size() * lettering.lineHeight(capital);
-    List<Mark> below = lettering.block(lines, Face.PLAIN, 0, stamps.height(), capital, 0);
+    double stampHeight = stamps.height(place);
+    double height = stampHeight + lines.size() * lettering.lineHeight(capital);
+    List<Mark> below = lettering.block(lines, Face.PLAIN, 0, stampHeight, capital, 0);
     return drawn(place, width, height + NAME_AIR * capital, below);
   }
 

@@ -34,7 +34,14 @@ final class MapDrawing {
   private final Map<Panel, Double> needs = new HashMap<>();
   private final Map<Panel, List<String>> names = new HashMap<>();
   private final double scale;
-  private final List<List<Panel>> parts;
+  private final List<Part> parts;
+
+  /**
+   * What stands side by side on the paper.
+   *
+   * @param label which row and which part of it; empty for a row that is drawn in one piece
+   */
+  private record Part(List<Panel> panels, String label) {}
 
   /**
    * @param places all that shall be drawn
@@ -64,11 +71,11 @@ final class MapDrawing {
 
   /** The rows of the case, top row first; without untouched parts if not all fits the height. */
   List<Slab> rows(double height) {
-    List<Slab> all = parts.stream().map(this::draw).toList();
+    List<Slab> all = parts.stream().flatMap(part -> draw(part).stream()).toList();
     if (all.stream().mapToDouble(Slab::height).sum() <= height) {
       return all;
     }
-    return parts.stream().filter(this::isTouched).map(this::draw).toList();
+    return parts.stream().filter(this::isTouched).flatMap(part -> draw(part).stream()).toList();
   }
 
   /** Whether each row of the case is drawn in one piece. */
@@ -76,13 +83,16 @@ final class MapDrawing {
     return parts.size() == map.rows().size();
   }
 
-  /** The height of the tallest row. */
+  /** The height of the tallest row with its label. */
   double tallest() {
-    return parts.stream().mapToDouble(this::height).max().orElse(0);
+    return parts.stream()
+        .mapToDouble(part -> draw(part).stream().mapToDouble(Slab::height).sum())
+        .max()
+        .orElse(0);
   }
 
-  private boolean isTouched(List<Panel> part) {
-    return part.stream().anyMatch(panel -> places.containsKey(panel.module()));
+  private boolean isTouched(Part part) {
+    return part.panels().stream().anyMatch(panel -> places.containsKey(panel.module()));
   }
 
   private List<Place> in(Panel panel) {
@@ -125,12 +135,24 @@ final class MapDrawing {
     return Math.max(panel.widthCm() * scale, need(panel));
   }
 
-  private List<List<Panel>> parts() {
-    List<List<Panel>> parts = new ArrayList<>();
-    for (List<Panel> row : map.rows()) {
-      parts.addAll(evenly(row));
+  private List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (int row = 0; row < map.rows().size(); row++) {
+      List<List<Panel>> pieces = evenly(map.rows().get(row));
+      String inRow = map.rows().size() == 1 ? "" : "row " + (row + 1) + ", ";
+      for (int i = 0; i < pieces.size(); i++) {
+        parts.add(
+            new Part(pieces.get(i), pieces.size() == 1 ? "" : inRow + side(i, pieces.size())));
+      }
     }
     return parts;
+  }
+
+  private static String side(int part, int parts) {
+    if (parts == 2) {
+      return part == 0 ? "left part" : "right part";
+    }
+    return "part " + (part + 1) + " of " + parts + " from the left";
   }
 
   /** As few parts as the paper allows, of about the same width. */
@@ -162,11 +184,24 @@ final class MapDrawing {
     return parts;
   }
 
-  private Slab draw(List<Panel> part) {
+  /** A part of a row, under its label. */
+  private List<Slab> draw(Part part) {
+    return part.label().isEmpty() ? List.of(boxes(part)) : List.of(label(part), boxes(part));
+  }
+
+  private Slab label(Part part) {
+    List<String> lines = lettering.wrap(part.label(), Face.PLAIN, capital, width, 0);
+    return Slab.of(
+            lines.size() * lettering.lineHeight(capital),
+            lettering.block(lines, Face.PLAIN, 0, 0, capital, 0))
+        .keeping();
+  }
+
+  private Slab boxes(Part part) {
     double height = height(part);
     List<Mark> marks = new ArrayList<>();
     double x = 0;
-    for (Panel panel : part) {
+    for (Panel panel : part.panels()) {
       double wide = widthOf(panel);
       marks.add(frame(x, wide, height - ROW_GAP * capital));
       List<String> name = name(panel, wide);
@@ -186,8 +221,11 @@ final class MapDrawing {
         each -> lettering.name(each.module(), Face.PLAIN, capital, wide - 2 * pad(), NAME_LINES));
   }
 
-  private double height(List<Panel> part) {
-    return part.stream().mapToDouble(panel -> height(panel, widthOf(panel))).max().orElse(0)
+  private double height(Part part) {
+    return part.panels().stream()
+            .mapToDouble(panel -> height(panel, widthOf(panel)))
+            .max()
+            .orElse(0)
         + ROW_GAP * capital;
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The words to the shapes: each that is in the picture, and only those, with an example. What the
@@ -39,10 +40,19 @@ final class MapLegend {
     };
   }
 
-  /** As many entries to a line as have room; a piece that may be parted between its lines. */
-  Slab of(List<Place> places) {
+  /**
+   * As many entries to a line as have room; a piece that may be parted between its lines.
+   *
+   * @param explained shapes that need no words any more
+   */
+  Slab of(List<Place> places, Set<Act> explained) {
     Map<Act, Place> examples = new EnumMap<>(Act.class);
-    places.forEach(place -> examples.putIfAbsent(place.touch().act(), place));
+    places.stream()
+        .filter(place -> !explained.contains(place.touch().act()))
+        .forEach(place -> examples.merge(place.touch().act(), place, this::lower));
+    if (examples.isEmpty()) {
+      return Slab.empty(0);
+    }
     List<Rows.Piece> entries = new ArrayList<>();
     examples.forEach((act, place) -> entries.add(entry(place, words(act))));
     List<Slab> lines = new ArrayList<>(List.of(Slab.empty(GAP * capital)));
@@ -54,10 +64,15 @@ final class MapLegend {
     double left = stamps.width(place) + GAP * capital;
     List<String> lines = lettering.wrap(words, Face.PLAIN, capital, width - left, 0);
     double text = lines.size() * lettering.lineHeight(capital);
-    double top = Math.max(0, (stamps.height() - text) / 2);
+    double stamp = stamps.height(place);
+    double top = Math.max(0, (stamp - text) / 2);
     List<Mark> marks = new ArrayList<>(stamps.draw(place, 0, 0));
     marks.addAll(lettering.block(lines, Face.PLAIN, left, top, capital, 0));
     double right = marks.stream().mapToDouble(Mark::right).max().orElse(0);
-    return new Rows.Piece(right, Slab.of(Math.max(text, stamps.height()) + GAP * capital, marks));
+    return new Rows.Piece(right, Slab.of(Math.max(text, stamp) + GAP * capital, marks));
+  }
+
+  private Place lower(Place one, Place other) {
+    return stamps.height(other) < stamps.height(one) ? other : one;
   }
 }

@@ -1,8 +1,11 @@
 package entracte.print;
 
 import entracte.cue.CaseMap;
+import entracte.cue.Touch.Act;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Lays out the picture of a cue: the rows of the case and the words to the shapes. Where one
@@ -11,6 +14,9 @@ import java.util.List;
 final class MapPages {
   private static final double STEP = 0.1;
   private static final double MOST = 1.5;
+
+  /** More of a page than this is not kept free for the words to the shapes. */
+  private static final double MOST_WORDS = 0.4;
 
   private final Lettering lettering;
   private final CaseMap map;
@@ -57,28 +63,40 @@ final class MapPages {
 
   private List<List<Slab>> pages(List<Place> places, double height, double scale) {
     List<List<Slab>> pages = new ArrayList<>();
+    Set<Act> explained = EnumSet.noneOf(Act.class);
     for (List<Place> chunk : chunks(places, height, scale)) {
-      List<Slab> slabs = slabs(drawing(chunk, scale), chunk, scale, height);
-      pages.addAll(Slab.pages(slabs, height));
+      Slab legend = legend(chunk, scale, explained);
+      pages.addAll(Slab.pages(below(legend, drawing(chunk, scale), height), height));
+      chunk.forEach(place -> explained.add(place.touch().act()));
     }
     return pages;
   }
 
   private List<Slab> slabs(MapDrawing drawing, List<Place> places, double scale, double height) {
-    double size = scale * capital;
-    Stamps stamps = new Stamps(lettering, size, map.sweepDegrees());
-    Slab legend = new MapLegend(lettering, stamps, size, width).of(places);
-    List<Slab> slabs = new ArrayList<>(List.of(legend));
+    return below(legend(places, scale, Set.of()), drawing, height);
+  }
+
+  /** The words stand on the page of the first row. */
+  private static List<Slab> below(Slab legend, MapDrawing drawing, double height) {
+    List<Slab> slabs = new ArrayList<>(List.of(legend.keeping()));
     slabs.addAll(drawing.rows(height - legend.height()));
     return slabs;
+  }
+
+  private Slab legend(List<Place> places, double scale, Set<Act> explained) {
+    double size = scale * capital;
+    Stamps stamps = new Stamps(lettering, size, map.sweepDegrees());
+    return new MapLegend(lettering, stamps, size, width).of(places, explained);
   }
 
   private MapDrawing drawing(List<Place> places, double scale) {
     return new MapDrawing(lettering, map, places, worded, scale * capital, width);
   }
 
-  /** No row of a drawing may outgrow a page. */
-  private List<List<Place>> chunks(List<Place> places, double height, double scale) {
+  /** No row of a drawing may outgrow a page, with the words above it if they are few. */
+  private List<List<Place>> chunks(List<Place> places, double page, double scale) {
+    double words = legend(places, scale, Set.of()).height();
+    double height = words <= MOST_WORDS * page ? page - words : page;
     if (drawing(places, scale).tallest() <= height) {
       return List.of(places);
     }

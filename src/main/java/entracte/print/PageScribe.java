@@ -74,6 +74,16 @@ final class PageScribe implements Scribe {
     pieces.add(setter -> setter.entry(entry));
   }
 
+  /** Never alone on a page. */
+  @Override
+  public void closing(String text, String lacking) {
+    if (!pieces.isEmpty()) {
+      Function<Setter, Slab> last = pieces.remove(pieces.size() - 1);
+      pieces.add(setter -> last.apply(setter).keeping());
+    }
+    pieces.add(setter -> setter.closing(text, lacking));
+  }
+
   @Override
   public void line(String label) {
     pieces.add(setter -> setter.acrossWith(label));
@@ -101,20 +111,19 @@ final class PageScribe implements Scribe {
     steps = 0;
   }
 
+  /** The foot is no larger than what it stands below. */
   private Page footed(Page page, String number) {
     Paper.Format format = page.format();
+    double size = Math.min(capital, page.smallest());
     double baseline =
-        format.height()
-            - format.margin()
-            - lettering.lineHeight(capital)
-            + lettering.baseline(capital);
-    double right = lettering.width(number, Face.PLAIN, capital);
-    double left = format.innerWidth() - right - lettering.em(Face.PLAIN, capital);
+        format.height() - format.margin() - lettering.lineHeight(size) + lettering.baseline(size);
+    double right = lettering.width(number, Face.PLAIN, size);
+    double left = format.innerWidth() - right - lettering.em(Face.PLAIN, size);
     List<Mark> marks = new ArrayList<>(page.marks());
-    List<String> name = lettering.name(set, Face.PLAIN, capital, left, 1);
-    marks.add(lettering.words(name.get(0), Face.PLAIN, format.margin(), baseline, capital));
+    List<String> name = lettering.name(set, Face.PLAIN, size, left, 1);
+    marks.add(lettering.words(name.get(0), Face.PLAIN, format.margin(), baseline, size));
     double x = format.width() - format.margin() - right;
-    marks.add(lettering.words(number, Face.PLAIN, x, baseline, capital));
+    marks.add(lettering.words(number, Face.PLAIN, x, baseline, size));
     return new Page(format, page.part(), page.title(), page.first(), marks);
   }
 }

@@ -26,6 +26,13 @@ interface Scribe {
 
   void entry(Entry entry);
 
+  /**
+   * What stands below a list of songs.
+   *
+   * @param lacking said besides where the list is set densely: where to find what it leaves out
+   */
+  void closing(String text, String lacking);
+
   /** A line across the paper, with what comes under it. */
   void line(String label);
 

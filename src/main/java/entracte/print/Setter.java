@@ -53,7 +53,9 @@ final class Setter {
    * @param tail what tells this page from the sheet's others; it stands even if the text is cut
    */
   Slab title(String text, String tail) {
-    double size = TITLE * capital;
+    boolean fits =
+        lettering.wrap(text + tail, Face.BOLD, TITLE * capital, width, 0).size() <= TITLE_LINES;
+    double size = fits ? TITLE * capital : capital;
     List<String> lines = lettering.name(text, tail, Face.BOLD, size, width, TITLE_LINES);
     List<Mark> marks = new ArrayList<>(lettering.block(lines, Face.BOLD, 0, 0, size, 0));
     double y = lines.size() * lettering.lineHeight(size) + gap() / 2;
@@ -78,6 +80,15 @@ final class Setter {
     List<Slab> lines = new ArrayList<>(lines(text, Face.PLAIN, 0, 0));
     lines.add(Slab.empty(gap() / 2));
     return Slab.joined(lines);
+  }
+
+  /**
+   * What stands below a list of songs.
+   *
+   * @param lacking where to look for what a dense list leaves out
+   */
+  Slab closing(String text, String lacking) {
+    return text(dense ? text + " " + lacking : text);
   }
 
   /** Bold, with a bar at its left. */

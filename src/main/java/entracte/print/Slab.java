@@ -50,7 +50,7 @@ record Slab(double height, List<Mark> marks, List<Slab> lines, boolean keeps) {
     double used = 0;
     for (Slab slab : parted(slabs, height)) {
       if (used + slab.height() > height && !page.isEmpty()) {
-        List<Slab> over = takeHeadings(page);
+        List<Slab> over = takeHeadings(page, height - slab.height());
         pages.add(page);
         page = over;
         used = page.stream().mapToDouble(Slab::height).sum();
@@ -68,7 +68,7 @@ record Slab(double height, List<Mark> marks, List<Slab> lines, boolean keeps) {
     double headings = 0;
     for (Slab slab : slabs) {
       if (headings + slab.height() > height && !slab.lines().isEmpty()) {
-        all.addAll(slab.lines());
+        all.addAll(slab.inLines());
       } else {
         all.add(slab);
       }
@@ -77,11 +77,38 @@ record Slab(double height, List<Mark> marks, List<Slab> lines, boolean keeps) {
     return all;
   }
 
-  /** The headings at the foot of a page, unless there is nothing else on it. */
-  private static List<Slab> takeHeadings(List<Slab> page) {
+  /** Its lines one by one, but neither the first nor the last by itself on a page. */
+  private List<Slab> inLines() {
+    List<Slab> parts = new ArrayList<>(lines);
+    int first = 0;
+    while (first < parts.size() && parts.get(first).marks().isEmpty()) {
+      first++;
+    }
+    int last = parts.size() - 1;
+    while (last > first && parts.get(last).marks().isEmpty()) {
+      last--;
+    }
+    for (int i = 0; i < last; i++) {
+      if (i <= first || i == last - 1) {
+        parts.set(i, parts.get(i).keeping());
+      }
+    }
+    return parts;
+  }
+
+  /**
+   * The headings at the foot of a page, unless there is nothing else on it, or they have no room
+   * above what they head.
+   */
+  private static List<Slab> takeHeadings(List<Slab> page, double room) {
     int from = page.size();
+    double used = 0;
     while (from > 0 && page.get(from - 1).keeps()) {
       from--;
+      used += page.get(from).height();
+    }
+    if (used > room) {
+      return new ArrayList<>();
     }
     List<Slab> over = new ArrayList<>();
     while (from > 0 && page.size() > from) {

@@ -21,12 +21,19 @@ final class Stamps {
   private static final double PADDING = 0.27;
   private static final double LADDER = 1.2;
   private static final double FORK = 1.2;
+
+  /** The ring of an old position, from rim to rim: no smaller than the least letter. */
+  private static final double RING = Legibility.LEAST_PART;
+
   private static final double GAP = 0.35;
   private static final double LINE = 0.12;
   private static final double THICK = 0.28;
 
   /** More positions than this are too fine to draw one by one. */
   private static final int MOST_RUNGS = 8;
+
+  /** What the room of an undivided ladder is measured by. */
+  private static final int COARSE_RUNGS = 3;
 
   private static final int CORNERS = 60;
 
@@ -42,6 +49,16 @@ final class Stamps {
 
   double height() {
     return HEIGHT * capital;
+  }
+
+  /** A ladder of many rungs is taller: each can be seen from where a letter can be read. */
+  double height(Place place) {
+    int stops = place.touch().travel().map(Travel::stops).orElse(0);
+    return Math.max(HEIGHT, Legibility.LEAST_PART * rungs(stops)) * capital;
+  }
+
+  private static int rungs(int stops) {
+    return stops > MOST_RUNGS ? COARSE_RUNGS : Math.max(1, stops);
   }
 
   double width(Place place) {
@@ -66,14 +83,14 @@ final class Stamps {
       case PLUG -> marks.addAll(plug(place, x, y));
       case PULL -> marks.addAll(pull(place, x, y));
       case TURN -> marks.addAll(dial(travel, x, y));
-      case SWITCH -> marks.addAll(ladder(travel, x, y));
+      case SWITCH -> marks.addAll(ladder(travel, x, y, height(place)));
       case TUNE -> marks.addAll(fork(x, y));
     }
     double left = x + width(place) - lettering.width(place.label(), Face.BOLD, capital);
     return switch (place.touch().act()) {
       case PLUG, PULL -> marks;
       case TURN, SWITCH, TUNE -> {
-        marks.add(label(place, left, y + (HEIGHT + 1) / 2 * capital, false));
+        marks.add(label(place, left, y + (height(place) + capital) / 2, false));
         yield marks;
       }
     };
@@ -159,13 +176,13 @@ final class Stamps {
     return new Path(points, false, width);
   }
 
-  private List<Mark> ladder(Travel travel, double x, double y) {
+  private List<Mark> ladder(Travel travel, double x, double y, double height) {
     double half = LINE * capital / 2;
     double right = x + LADDER * capital;
     List<Mark> marks = new ArrayList<>();
-    marks.add(box(x + half, y + half, right - half, y + height() - half, LINE * capital));
-    int rungs = Math.max(1, Math.min(MOST_RUNGS, travel.stops()));
-    double step = height() / rungs;
+    marks.add(box(x + half, y + half, right - half, y + height - half, LINE * capital));
+    int rungs = rungs(travel.stops());
+    double step = height / rungs;
     for (int i = 1; i < rungs && travel.stops() <= MOST_RUNGS; i++) {
       marks.add(
           new Path(
@@ -173,18 +190,17 @@ final class Stamps {
               false,
               LINE * capital / 2));
     }
-    travel.from().ifPresent(from -> marks.add(rung(from, rungs, x, y, LINE * capital)));
-    marks.add(rung(travel.to(), rungs, x, y, 0));
+    travel.from().ifPresent(from -> marks.add(rung(from, step, rungs, x, y, LINE * capital)));
+    marks.add(rung(travel.to(), step, rungs, x, y, 0));
     return marks;
   }
 
   /** The new position fills its place; the old one is a small ring in its own. */
-  private Path rung(double part, int rungs, double x, double y, double width) {
-    double step = height() / rungs;
+  private Path rung(double part, double step, int rungs, double x, double y, double width) {
     double top = y + part * (rungs - 1) * step;
     if (width > 0) {
       Point middle = new Point(x + LADDER * capital / 2, top + step / 2);
-      return arc(middle, Math.min(step, LADDER * capital) * 0.22, 0, 360, width);
+      return arc(middle, (RING * capital - width) / 2, 0, 360, width);
     }
     return box(x, top, x + LADDER * capital, top + step, 0);
   }

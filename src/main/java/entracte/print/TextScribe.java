@@ -67,6 +67,11 @@ final class TextScribe implements Scribe {
   }
 
   @Override
+  public void closing(String text, String lacking) {
+    text(text);
+  }
+
+  @Override
   public void line(String label) {
     lines.add("-".repeat(width));
     fill("", label, "    ");

@@ -152,6 +152,11 @@ class DemoPapersTest {
     }
 
     @Override
+    public void closing(String text, String lacking) {
+      said.add(text);
+    }
+
+    @Override
     public void line(String label) {
       said.add(label);
     }

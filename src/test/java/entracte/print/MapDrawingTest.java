@@ -14,6 +14,7 @@ import entracte.print.Mark.Point;
 import entracte.print.Mark.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -119,11 +120,28 @@ class MapDrawingTest {
   }
 
   @Test
+  void thePartsOfARowSayWhichRowAndWhichPartTheyAre() {
+    CaseMap two =
+        new CaseMap(
+            List.of(
+                List.of(new CaseMap.Panel("oscillator one", 0, 60), new CaseMap.Panel("b", 60, 60)),
+                List.of(new CaseMap.Panel("c", 0, 6))),
+            300);
+    List<String> said = new ArrayList<>();
+    new MapDrawing(lettering, two, List.of(), true, 12, 90)
+        .rows(1000).stream()
+            .filter(Slab::keeps)
+            .flatMap(slab -> slab.marks().stream())
+            .forEach(mark -> said.add(((Words) mark).text()));
+    assertEquals("row 1, left part row 1, right part", String.join(" ", said));
+  }
+
+  @Test
   void theLegendNamesEachShapeOnce() {
     List<Place> places = Place.of(papers.sheet().cues().get(2));
     Stamps stamps = new Stamps(lettering, CAPITAL, 300);
     List<String> said = new ArrayList<>();
-    Slab legend = new MapLegend(lettering, stamps, CAPITAL, 277).of(places);
+    Slab legend = new MapLegend(lettering, stamps, CAPITAL, 277).of(places, Set.of());
     for (Mark mark : legend.marks()) {
       mark.draw(
           new Mark.Pen() {

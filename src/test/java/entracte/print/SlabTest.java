@@ -41,6 +41,13 @@ class SlabTest {
   }
 
   @Test
+  void aHeadingThatHasNoRoomAboveWhatItHeadsStaysWhereItIs() {
+    assertEquals(
+        List.of(List.of(4.0, 2.0), List.of(9.0)),
+        heights(List.of(slab(4), slab(2).keeping(), slab(9)), 10));
+  }
+
+  @Test
   void whatIsTallerThanAPageIsPartedBetweenItsLines() {
     Slab tall = Slab.joined(List.of(slab(4), slab(4), slab(4)));
     assertEquals(List.of(List.of(4.0, 4.0), List.of(4.0)), heights(List.of(tall), 10));
@@ -52,6 +59,15 @@ class SlabTest {
     assertEquals(
         List.of(List.of(5.0), List.of(2.0, 4.0), List.of(5.0)),
         heights(List.of(slab(5), slab(2).keeping(), nearlyAPage), 10));
+  }
+
+  @Test
+  void neitherTheFirstNorTheLastLineOfAPartedTextStandsAlone() {
+    Slab inked = Slab.of(3, List.of(new Lettering().words("a", Face.PLAIN, 0, 2, 2)));
+    Slab tall = Slab.joined(List.of(slab(1), inked, inked, inked, inked, slab(1)));
+    assertEquals(
+        List.of(List.of(5.0), List.of(1.0, 3.0, 3.0), List.of(3.0, 3.0, 1.0)),
+        heights(List.of(slab(5), tall), 10));
   }
 
   @Test

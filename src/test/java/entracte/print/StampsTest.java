@@ -77,6 +77,20 @@ class StampsTest {
     assertEquals(1, paths.stream().filter(Path::filled).count());
   }
 
+  /** ISO 9241-3: 16 minutes of arc are the least; capitals fill 20. */
+  @Test
+  void theOldPositionOfASwitchIsARingThatCanBeSeen() {
+    for (int stops = 2; stops <= 8; stops++) {
+      Place place = place(Act.SWITCH, new Travel(stops, OptionalDouble.of(0), 1));
+      Path ring =
+          paths(place).stream().filter(path -> path.points().size() > 10).findFirst().orElseThrow();
+      double top = ring.points().stream().mapToDouble(Point::y).min().orElseThrow();
+      double bottom = ring.points().stream().mapToDouble(Point::y).max().orElseThrow();
+      assertEquals(16.0 / 20 * CAPITAL, bottom - top + ring.width(), 1e-6, stops + " stops");
+      assertTrue(top >= 0 && stamps.height(place) / stops >= bottom, stops + " stops");
+    }
+  }
+
   @Test
   void aPlugPointsDownAndIsSolidAPullPointsUpAndIsHollow() {
     Path plug = paths(place(Act.PLUG, null)).get(0);
