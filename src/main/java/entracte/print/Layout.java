@@ -225,7 +225,10 @@ final class Layout {
   private void apart(CaseMap map, List<Place> places) {
     Drawing plain = drawing(map, places, false);
     Drawing worded = drawing(map, places, true);
-    Drawing best = worded.pages().size() <= plain.pages().size() ? worded : plain;
+    boolean saysMore =
+        worded.pages().size() <= plain.pages().size()
+            && worded.tallest() <= room(worded.format(), pictureTitle(" 99"), 1);
+    Drawing best = saysMore ? worded : plain;
     int first = onTheFirstPages();
     List<Function<Setter, Slab>> pieces = sheet.pieces();
     List<Slab> rest = slabs(pieces.subList(first, pieces.size()), best.format(), 1, false);
@@ -244,6 +247,10 @@ final class Layout {
   }
 
   private record Drawing(Paper.Format format, List<List<Slab>> pages) {
+    double tallest() {
+      return pages.stream().mapToDouble(Layout::height).max().orElse(0);
+    }
+
     List<Slab> last() {
       return pages.get(pages.size() - 1);
     }
