@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 /** A gain step that is up distorts or drives; whether that is wanted, only the patch can say. */
 final class Driven {
   /** Below this a step is a trim. */
-  private static final double LEAST = 2;
+  private static final double LEAST_DB = 6;
 
   private final Findings findings;
 
@@ -27,7 +27,7 @@ final class Driven {
         OptionalDouble factor = toggle.gain(step.position());
         String role = cast.name();
         boolean said = Sound.of(role, part.song().patch().sound().drive()).isPresent();
-        if (factor.isPresent() && factor.getAsDouble() >= LEAST && !said) {
+        if (factor.isPresent() && factor.getAsDouble() >= GainStep.factorOf(LEAST_DB) && !said) {
           findings.note(
               drafts.get(step.owner().role()).settingOf(step.control()),
               "\"%s\" of \"%s\" at %s is %s, and the patch does not say whether it may distort"

@@ -98,7 +98,8 @@ record Beat(int high, int low) {
    */
   String count(double lowHz, double highHz) {
     double rate = perSecond(lowHz, highHz);
-    String cent = Pitch.rounded(perSecondForACent(highHz));
+    double there = rate <= COUNTED_HZ ? highHz : lowHz * high / low;
+    String cent = Pitch.rounded(perSecondForACent(there));
     return rate <= COUNTED_HZ
         ? rate(rate) + "; a cent changes that by " + cent
         : rate(rate)

@@ -70,17 +70,20 @@ final class ChangeoverSteps {
    * With the level down before and up after, wherever something could be heard to pop.
    *
    * @param loud the gain steps that stay up meanwhile
+   * @param rise what is said of a song that comes out much louder than the one before; empty if it
+   *     does not
    */
-  static List<Step> framed(List<Step> moves, List<Step> tuning, List<String> loud, int song) {
+  static List<Step> framed(
+      List<Step> moves, List<Step> tuning, List<String> loud, String rise, int song) {
     boolean pops = moves.stream().anyMatch(step -> step.verb() != Verb.TURN);
     List<Step> inside = Stream.concat(moves.stream(), tuning.stream()).toList();
-    if (!pops && tuning.isEmpty()) {
+    if (!pops && tuning.isEmpty() && rise.isEmpty()) {
       return inside;
     }
     String up = loud.isEmpty() ? "" : " (" + String.join("; ", loud) + ")";
     Step lower =
         fixed(Verb.LOWER, "LOWER the main level before any plug or switch moves" + up, song);
-    Step raise = fixed(Verb.RAISE, "RAISE the main level slowly", song);
+    Step raise = fixed(Verb.RAISE, "RAISE the main level slowly" + rise, song);
     return Stream.of(List.of(lower), inside, List.of(raise)).flatMap(List::stream).toList();
   }
 

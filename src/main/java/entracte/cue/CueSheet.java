@@ -74,6 +74,7 @@ public record CueSheet(
               new ChangeoverSteps(changeover, cords, settings, unheard).moves(),
               ear.onto(ahead.steps()),
               before.map(last -> Levels.stayingUp(last, song)).orElse(List.of()),
+              before.map(last -> new Levels(song).rise(new Levels(last))).orElse(""),
               changeover.to());
       List<String> lookAt = LastLook.before(song, course.settings(changeover.to()), changeover);
       cues.add(cue(changeover, song, steps, pace, lookAt, ear));

@@ -7,6 +7,7 @@ import entracte.rig.GainStep;
 import entracte.rig.Group;
 import entracte.rig.Position;
 import entracte.rig.Toggle;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +18,8 @@ import java.util.Set;
 /**
  * What the way to a song does to the gains of its modules, for somebody at a mixing desk who knows
  * nothing of the case: gain steps in decibels, other gains as louder or softer. What single
- * channels do is left out; what they do to the whole is in the sum of {@link Levels}.
+ * channels do is left out, and what is meant to distort is named; what they do to the whole is in
+ * the sum of {@link Levels}.
  */
 final class DeskNotes {
   private static final Set<String> LOUDNESS =
@@ -25,7 +27,14 @@ final class DeskNotes {
 
   private DeskNotes() {}
 
-  static List<String> of(SongPlan before, SongPlan song) {
+  static List<String> of(Optional<SongPlan> before, SongPlan song) {
+    List<String> notes = new ArrayList<>();
+    before.ifPresent(last -> notes.addAll(changes(last, song)));
+    notes.addAll(Levels.wanted(song));
+    return notes;
+  }
+
+  private static List<String> changes(SongPlan before, SongPlan song) {
     return song.casting().stream()
         .map(CastAs::module)
         .distinct()

@@ -36,6 +36,6 @@ public final class Detour {
             new Unheard(course, plan.setList().parking()));
     List<Step> moves =
         steps.moves().stream().map(step -> step.leaving(step.changes(), false)).toList();
-    return ChangeoverSteps.framed(moves, List.of(), List.of(), way.to());
+    return ChangeoverSteps.framed(moves, List.of(), List.of(), "", way.to());
   }
 }

@@ -18,7 +18,7 @@ import java.util.TreeSet;
  * @param cords those in its pitch inputs
  * @param loads by the jack that a pitch comes from: how many inputs share it
  * @param settings the octave, range and tune settings
- * @param wish what the patch wants it tuned to
+ * @param wish the pitch that the patch wants it tuned to
  */
 record Ear(Set<String> cords, Map<String, Long> loads, Map<String, String> settings, String wish) {
   private static final Set<String> TUNING_WORDS =
@@ -38,7 +38,7 @@ record Ear(Set<String> cords, Map<String, Long> loads, Map<String, String> setti
         settings.put(control.name(), song.positions().get(control).toString());
       }
     }
-    return new Ear(cords, loads, settings, wishes.words(module));
+    return new Ear(cords, loads, settings, wishes.pitch(module));
   }
 
   /** {@code keys pitch 1 feeds 2 inputs now, 1 before}. */

@@ -54,24 +54,11 @@ public record EarNotes(
       OptionalDouble warmUp) {
     return new EarNotes(
         tuning.steps().isEmpty() ? List.of() : beforeTuning(tuning, song, warmUp),
-        targets(tuning, song, standard),
+        TuningTargets.ahead(song, standard, tuning),
         tuning.trusted().stream().map(Module::name).toList(),
         listenFor(song.song()),
         PitchNotes.of(song).warnings(),
         before.flatMap(last -> new Levels(song).against(new Levels(last))));
-  }
-
-  /** Those of the song itself, then of what is tuned for later ones. */
-  private static List<String> targets(Tuning.Ahead tuning, SongPlan song, PitchStandard standard) {
-    List<String> lines =
-        new ArrayList<>(
-            TuningTargets.of(song, standard, tuning.tuned()::contains, tuning.trusted()));
-    for (Tuning.Early early : tuning.early()) {
-      List<String> told =
-          TuningTargets.of(early.song(), standard, early.module()::equals, tuning.tuned());
-      lines.addAll(lines.isEmpty() || told.isEmpty() ? told : told.subList(1, told.size()));
-    }
-    return lines;
   }
 
   private static List<String> beforeTuning(
@@ -82,6 +69,11 @@ public record EarNotes(
     if (!tuning.early().isEmpty()) {
       lines.add("hear what waits by a spare cord from its output");
     }
+    Audible audible = new Audible(song);
+    tuning.tuned().stream()
+        .filter(module -> !audible.hearsItself(module))
+        .sorted(Tuning.IN_HAND_ORDER)
+        .forEach(module -> lines.add("hear " + module.name() + " by a spare cord from its output"));
     if (Playing.movesWheel(song)) {
       lines.add("leave the wheel at rest");
     }

@@ -74,7 +74,7 @@ final class Levels {
     if (loudest.isEmpty() || before.loudest.isEmpty()) {
       return Optional.empty();
     }
-    double jump = loudest.get().decibels() - before.loudest.get().decibels();
+    double jump = jump(before);
     String why = driven.isEmpty() ? "" : "; " + String.join(", ", driven) + ", so less comes out";
     if (Math.abs(jump) < JUMP_DB) {
       List<String> thrown = thrown(before);
@@ -94,6 +94,20 @@ final class Levels {
             + " against the song before by gain steps and levels"
             + taking
             + (jump > 0 ? why : ""));
+  }
+
+  private double jump(Levels before) {
+    return loudest.isEmpty() || before.loudest.isEmpty()
+        ? 0
+        : loudest.get().decibels() - before.loudest.get().decibels();
+  }
+
+  /** What the one who brings the level up must know before it is loud; empty if it is not. */
+  String rise(Levels before) {
+    double jump = jump(before);
+    return jump < JUMP_DB
+        ? ""
+        : " from zero: about " + Math.round(jump) + " dB louder than the song before";
   }
 
   /** Gain steps of both songs that stand otherwise: {@code mix 1 gain +20 dB}. */
@@ -131,12 +145,30 @@ final class Levels {
         String decibels = GainStep.words(GainStep.decibels(factor));
         String size = at.equals(decibels) ? "" : ": " + decibels;
         steps.add(Wording.name(control) + " at " + at + size + wanted);
-        drive
-            .filter("wanted"::equals)
-            .ifPresent(
-                said -> driven.add(cast.module().name() + " drives what follows on purpose"));
+        drive.filter("wanted"::equals).ifPresent(said -> driven.add(wanted(cast)));
       }
     }
+    String name = cast.module().name();
+    if (drive.isPresent() && steps.stream().noneMatch(line -> line.startsWith(name + " "))) {
+      steps.add(name + ": drive is " + drive.get());
+    }
+  }
+
+  /** {@code distortion by mix 1 is wanted}. */
+  private static String wanted(CastAs cast) {
+    return "distortion by " + cast.module().name() + " is wanted";
+  }
+
+  /** Whatever a patch drives on purpose, by a gain step or otherwise. */
+  static List<String> wanted(SongPlan song) {
+    return song.casting().stream()
+        .filter(
+            cast ->
+                Sound.of(cast.role(), song.song().patch().sound().drive())
+                    .filter("wanted"::equals)
+                    .isPresent())
+        .map(Levels::wanted)
+        .toList();
   }
 
   private double gain(Control control) {

@@ -35,8 +35,10 @@ final class Loads {
   void add(Module module, PitchRoute route) {
     route.cords().stream()
         .filter(this::isShared)
-        .forEach(cord -> name(module, shares.computeIfAbsent(share(cord), s -> new ArrayList<>())));
-    double cents = Split.narrower(kept(route));
+        .forEach(
+            cord ->
+                name(module, shares.computeIfAbsent(share(cord, route), s -> new ArrayList<>())));
+    double cents = route.factor() * Split.narrower(kept(route));
     if (cents >= PitchNotes.HEARD_CENTS) {
       name(module, narrowed.computeIfAbsent(Math.round(cents), c -> new ArrayList<>()));
     }
@@ -71,19 +73,34 @@ final class Loads {
         + " in the middle of what you play";
   }
 
-  private String share(Cord cord) {
+  /** An attenuator on the way makes less of the octave and of what it loses. */
+  private String share(Cord cord, PitchRoute route) {
     List<Socket> inputs = paths.shared(cord).inputs();
     Socket root = paths.root(cord);
-    boolean said =
-        electrics(root).ohmsOut().isPresent()
-            && inputs.stream().allMatch(input -> electrics(input).ohmsIn().isPresent());
     return inputs.size()
         + " inputs share "
         + Wording.name(root)
         + ": an octave is "
-        + Math.round(Split.narrower(split(cord).kept(ohms(cord.sink()))))
+        + Math.round(route.factor() * Split.narrower(split(cord).kept(ohms(cord.sink()))))
         + " cents narrower than with its cord alone"
-        + (said ? "" : " (1 kohm out and 100 kohm in are assumed where the rig says nothing)");
+        + assumed(root, inputs);
+  }
+
+  /** Only what the rig leaves unsaid. */
+  private static String assumed(Socket root, List<Socket> inputs) {
+    List<String> assumed = new ArrayList<>();
+    if (electrics(root).ohmsOut().isEmpty()) {
+      assumed.add("1 kohm out");
+    }
+    if (inputs.stream().anyMatch(input -> electrics(input).ohmsIn().isEmpty())) {
+      assumed.add("100 kohm in");
+    }
+    return assumed.isEmpty()
+        ? ""
+        : " ("
+            + String.join(" and ", assumed)
+            + (assumed.size() == 1 ? " is" : " are")
+            + " assumed)";
   }
 
   private boolean isShared(Cord cord) {

@@ -30,10 +30,19 @@ record Pitch(double lowHz, double highHz) {
    * @param where above or below what
    */
   String words(String where) {
+    return words(where, beats());
+  }
+
+  /**
+   * The same where something keeps an ear from beats.
+   *
+   * @param beats what is said of them instead
+   */
+  String words(String where, String beats) {
     double semitones = cents() / CENTS_PER_SEMITONE;
     String size =
         rounded(semitones) + (rounded(semitones).equals("1") ? " semitone" : " semitones");
-    return size + " " + where + " (ratio " + ratio() + beats() + ")";
+    return size + " " + where + " (ratio " + ratio() + beats + ")";
   }
 
   /** {@code 1.498}. */

@@ -39,7 +39,7 @@ final class SetUpCautions {
         .ifPresent(
             s ->
                 cautions.add(
-                    "Its tuning holds about "
+                    "Its tuning holds from about "
                         + TimeText.of(s)
                         + " after the rig is switched on, so tune last."));
     cautions.addAll(again(warmth));

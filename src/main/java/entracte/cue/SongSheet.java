@@ -62,6 +62,8 @@ public record SongSheet(
   static SongSheet of(Plan plan, int index, List<NamedSettings> named) {
     SongPlan song = plan.songs().get(index);
     Song.Card card = song.song().card();
+    Optional<SongPlan> before =
+        index == 0 ? Optional.empty() : Optional.of(plan.songs().get(index - 1));
     SongCard words = SongCard.of(song);
     return new SongSheet(
         index + 1,
@@ -81,7 +83,7 @@ public record SongSheet(
         Standing.beside(plan, index, named),
         TuningTargets.of(song, plan.setList().pitch()),
         Voices.of(song),
-        index == 0 ? List.of() : DeskNotes.of(plan.songs().get(index - 1), song),
+        DeskNotes.of(before, song),
         PatchNotes.of(song, plan.jumpers()));
   }
 

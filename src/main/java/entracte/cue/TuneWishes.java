@@ -58,6 +58,19 @@ final class TuneWishes {
         .orElse("");
   }
 
+  /** The pitch alone, however it is written: {@code 5:4} is a pure major third. */
+  String pitch(Module module) {
+    return of(module)
+        .map(
+            wish ->
+                wish instanceof TunedTo.From from
+                    ? Pitch.rounded(from.cents())
+                        + " "
+                        + reference(module).map(Module::name).orElse("")
+                    : words(module))
+        .orElse("");
+  }
+
   /** {@code a pure fifth above}, {@code unison with}. */
   static String against(TunedTo.From from) {
     boolean same = from.distance().cents() == 0;

@@ -35,8 +35,12 @@ final class Tuning {
   private final Map<Module, Integer> lastTuned = new HashMap<>();
   private final Set<Module> played = new HashSet<>();
 
-  /** A module that is tuned in the set-up for the later song that it waits for. */
-  record Early(Module module, SongPlan song) {}
+  /**
+   * A module that is tuned in the set-up for the later song that it waits for.
+   *
+   * @param number of that song, from 1
+   */
+  record Early(Module module, SongPlan song, int number) {}
 
   /**
    * What the ear does before a song.
@@ -61,7 +65,7 @@ final class Tuning {
           SongPlan song = songs.get(later);
           lastHeard.put(module, waiting.ear(module));
           lastTuned.put(module, number);
-          early.add(new Early(module, song));
+          early.add(new Early(module, song, later + 1));
           String target = waiting.wishes().words(module);
           double size = Extent.ofTuning(module, song);
           steps.add(ChangeoverSteps.tune(module, target, WAITS, size, later, true));
@@ -104,7 +108,25 @@ final class Tuning {
         steps.add(ChangeoverSteps.tune(module, wishes.words(module), reason, size, number, false));
       }
     }
-    return new Ahead(steps, tuned, List.of(), steps.isEmpty() ? List.of() : trusted);
+    trusted.addAll(keyless(song, paths, wishes));
+    return new Ahead(steps, tuned, List.of(), trusted);
+  }
+
+  /** What no key moves and no patch tunes, such as a drum, but was tuned and stands as it did. */
+  private List<Module> keyless(SongPlan song, PitchPaths paths, TuneWishes wishes) {
+    List<Module> seen = wishes.tuned(song, paths, IN_HAND_ORDER);
+    Audible audible = new Audible(song);
+    return song.casting().stream()
+        .map(CastAs::module)
+        .filter(module -> !seen.contains(module) && lastTuned.containsKey(module))
+        .filter(audible::hearsItself)
+        .filter(
+            module ->
+                Ear.of(song, module, paths, wishes)
+                    .settings()
+                    .equals(lastHeard.get(module).settings()))
+        .sorted(IN_HAND_ORDER)
+        .toList();
   }
 
   /** The song before which it was tuned last; less than any if it was not. */

@@ -37,13 +37,18 @@ final class TuningTargets {
   private final PitchStandard standard;
   private final PitchPaths paths;
   private final TuneWishes wishes;
+  private final Waves waves;
   private final Map<Module, Double> hertz = new LinkedHashMap<>();
+
+  /** How others sound when a module is tuned ahead of its song; empty if it is not. */
+  private final Map<Module, Double> standing = new LinkedHashMap<>();
 
   private TuningTargets(SongPlan song, PitchStandard standard) {
     this.song = song;
     this.standard = standard;
     this.paths = new PitchPaths(song);
     this.wishes = new TuneWishes(song);
+    this.waves = new Waves(song);
   }
 
   /** Which key is held, and a line for each oscillator that begins with its name and a colon. */
@@ -58,17 +63,40 @@ final class TuningTargets {
   static List<String> of(
       SongPlan song, PitchStandard standard, Predicate<Module> wanted, Collection<Module> trusted) {
     TuningTargets targets = new TuningTargets(song, standard);
+    return targets.headed(targets.lines(wanted, trusted));
+  }
+
+  /**
+   * Those of the song itself that have a step, then of what is tuned in the set-up for later songs:
+   * measured against what stands by then as the first song wants it.
+   */
+  static List<String> ahead(SongPlan song, PitchStandard standard, Tuning.Ahead tuning) {
+    TuningTargets now = new TuningTargets(song, standard);
+    List<String> lines = now.lines(tuning.tuned()::contains, tuning.trusted());
+    for (Tuning.Early early : tuning.early()) {
+      TuningTargets later = new TuningTargets(early.song(), standard);
+      later.standing.putAll(now.hertz);
+      String head = early.module().name() + ": ";
+      later.lines(early.module()::equals, List.of()).stream()
+          .map(line -> head + "for song " + early.number() + ", " + line.substring(head.length()))
+          .forEach(lines::add);
+    }
+    return now.headed(lines);
+  }
+
+  private List<String> lines(Predicate<Module> wanted, Collection<Module> trusted) {
     Comparator<Module> trustedFirst = Comparator.comparing(module -> !trusted.contains(module));
     Comparator<Module> order = trustedFirst.thenComparing(Tuning.IN_HAND_ORDER);
     List<String> lines = new ArrayList<>();
-    for (Module module : targets.wishes.tuned(song, targets.paths, order)) {
-      Optional<String> line = targets.target(module);
+    for (Module module : wishes.tuned(song, paths, order)) {
+      Optional<String> line = target(module);
       line.filter(any -> wanted.test(module)).ifPresent(lines::add);
     }
-    if (!lines.isEmpty()) {
-      lines.add(0, targets.held());
-    }
-    return List.copyOf(lines);
+    return lines;
+  }
+
+  private List<String> headed(List<String> lines) {
+    return lines.isEmpty() ? List.of() : Stream.concat(Stream.of(held()), lines.stream()).toList();
   }
 
   private String held() {
@@ -103,17 +131,25 @@ final class TuningTargets {
             + " "
             + reference.name()
             + (from.cents() == 0 ? "" : " (" + size(from.distance()) + ")");
-    String lower = (from.below() ? module : reference).name();
-    String upper = (from.below() ? reference : module).name();
+    Module lower = from.below() ? module : reference;
+    Module upper = from.below() ? reference : module;
+    Optional<Beat> near = Beat.near(from.distance().cents());
+    Optional<String> lack = near.flatMap(beat -> waves.lack(beat, lower, upper));
     String listen =
-        Beat.near(from.distance().cents()).map(b -> ": " + b.words(lower, upper)).orElse("");
+        lack.or(() -> near.map(beat -> beat.words(lower.name(), upper.name())))
+            .map(words -> ": " + words)
+            .orElse("");
     Double base = hertz.get(reference);
     if (base == null) {
       return size + listen;
     }
     double target = base * Distance.ratioOf(from.cents());
     hertz.put(module, target);
-    return Pitch.rounded(target) + " Hz, " + size + listen + beats(base, target);
+    return Pitch.rounded(target)
+        + " Hz, "
+        + size
+        + listen
+        + (lack.isEmpty() ? beats(base, target) : "");
   }
 
   /** In cents and as a ratio, without the one that it is written in. */
@@ -150,17 +186,25 @@ final class TuningTargets {
   }
 
   private String against(Module module, double sounds) {
-    if (hertz.isEmpty()) {
+    Map<Module, Double> others = standing.isEmpty() ? hertz : standing;
+    if (others.isEmpty()) {
       return "";
     }
-    Map.Entry<Module, Double> first = hertz.entrySet().iterator().next();
+    Map.Entry<Module, Double> first = others.entrySet().iterator().next();
     double other = first.getValue();
     if (sounds == other) {
       return ", in unison with " + first.getKey().name() + ", without a beat";
     }
     Pitch pitch = new Pitch(Math.min(sounds, other), Math.max(sounds, other));
-    String place = sounds < other ? "below " : "above ";
-    return ", " + pitch.words(place + first.getKey().name());
+    String place = (sounds < other ? "below " : "above ") + first.getKey().name();
+    Module lower = sounds < other ? module : first.getKey();
+    Module upper = sounds < other ? first.getKey() : module;
+    return ", "
+        + Beat.near(pitch.cents())
+            .filter(any -> standing.isEmpty())
+            .flatMap(beat -> waves.lack(beat, lower, upper))
+            .map(lack -> pitch.words(place, "; " + lack))
+            .orElse(pitch.words(place));
   }
 
   /** How many times the frequency of the key. */

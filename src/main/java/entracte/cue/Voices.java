@@ -47,9 +47,12 @@ final class Voices {
         .toList();
   }
 
+  /** What only moves another cannot be listened to alone. */
   private Stream<CastAs> starts() {
+    Audible audible = new Audible(song);
     return song.casting().stream()
         .filter(cast -> PitchPaths.hasPitchInput(cast.module()))
+        .filter(cast -> audible.hearsItself(cast.module()))
         .sorted(Comparator.comparing(cast -> Spot.of(cast.module()), HandOrder.SPOTS));
   }
 

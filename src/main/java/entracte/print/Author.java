@@ -167,6 +167,11 @@ final class Author {
     papers.packing().lines().forEach(line -> scribe.tick("", line));
   }
 
+  /** What the line on the level has not said yet. */
+  private static List<String> unsaid(List<String> desk, String level) {
+    return desk.stream().filter(note -> !level.contains(note)).toList();
+  }
+
   private void engineer() {
     scribe.section(Part.ENGINEER, "Engineer: " + sheet.set());
     scribe.text(SILENCE);
@@ -185,7 +190,7 @@ final class Author {
       }
       song.starts().ifPresent(starts -> parts.add("starts: " + starts));
       cue.ear().level().ifPresent(parts::add);
-      parts.addAll(cue.setUp() ? List.of() : song.desk());
+      parts.addAll(unsaid(song.desk(), cue.ear().level().orElse("")));
       String about = String.join("; ", parts);
       String silence = cue.setUp() ? "" : TimeText.clock(cue.seconds());
       String number = Integer.toString(song.number());

@@ -30,6 +30,9 @@ public record Distance(String words, double cents, Unit unit) {
       Pattern.compile("(\\d{1,4}(?:\\.\\d{1,6})?) ?(semitones?|cents?)");
   private static final Pattern RATIO = Pattern.compile("(\\d{1,4}) ?: ?(\\d{1,4})");
 
+  /** Its ratio is of no small numbers, so nobody should call it pure to an ear. */
+  private static final String BEATING = "tritone";
+
   /** A named interval, with the ratio of its pure form. */
   private record Named(String name, int semitones, int high, int low) {}
 
@@ -90,6 +93,9 @@ public record Distance(String words, double cents, Unit unit) {
   private static String words(Named each, boolean pure) {
     boolean same = each.semitones() % 12 == 0;
     String article = each.name().endsWith("octaves") ? "" : article(each.name());
+    if (pure && each.name().equals(BEATING)) {
+      return "a tritone of " + each.high() + " to " + each.low();
+    }
     return same ? article + each.name() : "a " + (pure ? "pure " : "tempered ") + each.name();
   }
 

@@ -60,11 +60,14 @@ class BeatTest {
     assertEquals(Optional.empty(), Beat.near(60));
   }
 
-  /** 5 x 622.254 - 7 x 440 = 31.27, from f = 440 x 2^(n/12). */
+  /**
+   * 5 x 622.254 - 7 x 440 = 31.27, from f = 440 x 2^(n/12); at the pure 616 Hz a cent is 616 x 5 x
+   * (2^(1/1200) - 1) = 1.78.
+   */
   @Test
   void whatBeatsTooFastToCountIsReachedOverThePureInterval() {
     assertEquals(
-        "31.27 beats a second, too fast to count: come near a pure 7 to 5, where a cent is 1.8"
+        "31.27 beats a second, too fast to count: come near a pure 7 to 5, where a cent is 1.78"
             + " beats a second",
         new Beat(7, 5).count(440, 440 * Math.sqrt(2)));
   }

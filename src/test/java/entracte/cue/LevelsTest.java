@@ -63,6 +63,27 @@ class LevelsTest {
         jump(files.song(song("5", "x1")).song(song("10", "x1"))));
   }
 
+  /** Ten times is 20 dB, half of a linear knob is -6 dB: together 14 up. */
+  @Test
+  void whoeverRaisesTheLevelIsToldHowMuchLouderItComes() {
+    CraftFiles files = rig("attenuates: {level: linear}");
+    List<Step> steps =
+        files.song(song("10", "x1")).song(song("5", "x10")).papers().sheet().cues().get(1).steps();
+    assertEquals(
+        "RAISE the main level slowly from zero: about 14 dB louder than the song before",
+        steps.get(steps.size() - 1).text());
+  }
+
+  @Test
+  void theEngineerIsToldOfEveryDistortionThatIsWanted() {
+    Paperwork papers = rig("").song(song("5", "x1")).song(song("5", "x10")).papers();
+    assertEquals(List.of("distortion by mix 1 is wanted"), papers.songs().get(0).desk());
+    assertEquals(List.of("mix 1: drive is wanted"), papers.songs().get(0).patchNotes().levels());
+    assertEquals(
+        List.of("mix 1 gain +20 dB", "distortion by mix 1 is wanted"),
+        papers.songs().get(1).desk());
+  }
+
   /** An audio taper passes 10 to 20 % at half (common practice): 20 log10 of 1 / 0.15 is 16. */
   @Test
   void anAudioTaperLeavesMoreBetweenHalfAndFull() {
@@ -109,7 +130,7 @@ class LevelsTest {
     assertEquals(
         Optional.of(
             "mix 1 gain +20 dB against the song before, and the loudest voice about as loud as it"
-                + " was; mix 1 drives what follows on purpose, so less comes out"),
+                + " was; distortion by mix 1 is wanted, so less comes out"),
         jump(files.song(soft).song(driven)));
   }
 

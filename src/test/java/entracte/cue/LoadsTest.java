@@ -1,6 +1,7 @@
 package entracte.cue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -63,7 +64,10 @@ class LoadsTest {
         papers.sheet().cues().get(0).ear().mind());
   }
 
-  /** 1.02 / 1.04 of the voltage is left: 50 cents become 49.04, and 5 x 1.04 / 1.02 is 5.1. */
+  /**
+   * 1.02 / 1.04 of the voltage is left: 50 cents become 49.04, and 5 x 1.04 / 1.02 is 5.1. An
+   * octave of the keys is 600 cents there, and loses 11.54.
+   */
   @Test
   void aMultipleBeforeAnAttenuatorCountsAndTheKnobMakesUpForIt() {
     Paperwork papers =
@@ -83,8 +87,10 @@ class LoadsTest {
             "heavy 1: keys pitch through scale 1, 0.4904 V an octave, 40.87 mV and 49.04 cents a"
                 + " key",
             "heavy 1: for 50 cents a key scale 1 channel 1 amount at 5.1 of 10",
-            "osc 1, heavy 1: 2 inputs share keys pitch: an octave is 23 cents narrower than with"
-                + " its cord alone"),
+            "osc 1: 2 inputs share keys pitch: an octave is 23 cents narrower than with its cord"
+                + " alone",
+            "heavy 1: 2 inputs share keys pitch: an octave is 12 cents narrower than with its cord"
+                + " alone"),
         papers.songs().get(0).patchNotes().pitch());
   }
 
@@ -105,6 +111,21 @@ class LoadsTest {
             "osc 1 is 56 cents an octave too narrow on a passive multiple: tune it in the middle of"
                 + " what you play"),
         papers.sheet().cues().get(0).ear().mind());
+  }
+
+  @Test
+  void onlyWhatTheRigLeavesUnsaidIsAssumed() {
+    Paperwork papers =
+        song(
+            """
+            roles: {plain: osc 1, odd: odd 1}
+            connections:
+              keys.pitch: [plain.pitch, odd.pitch]
+              plain.saw: main.in
+              odd.saw: main.in
+            """);
+    List<String> lines = papers.songs().get(0).patchNotes().pitch();
+    assertTrue(lines.get(1).endsWith("than with its cord alone (100 kohm in is assumed)"));
   }
 
   /** An octave of 1.2 V at 1 V: 1000 cents, 83.33 from key to key. */

@@ -107,8 +107,7 @@ class PatchNotesTest {
         papers.sheet().cues().get(0).ear().mind());
     assertEquals(
         "osc 1, osc 2: 2 inputs share keys pitch: an octave is 12 cents narrower"
-            + " than with its cord alone (1 kohm out and 100 kohm in are assumed where the rig says"
-            + " nothing)",
+            + " than with its cord alone (1 kohm out and 100 kohm in are assumed)",
         papers.songs().get(0).patchNotes().pitch().get(0));
     String rig = RIG.replace("TAPER", "linear").replace("{taps: 4}", "{taps: 4, buffered: yes}");
     CraftFiles buffered = new CraftFiles(folder, rig).song(two);
@@ -188,7 +187,7 @@ class PatchNotesTest {
     assertEquals(
         Optional.of(
             "the loudest voice about +20 dB against the song before by gain steps and levels;"
-                + " mix 1 drives what follows on purpose, so less comes out"),
+                + " distortion by mix 1 is wanted, so less comes out"),
         papers.sheet().cues().get(1).ear().level());
   }
 

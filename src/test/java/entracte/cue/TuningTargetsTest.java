@@ -115,7 +115,10 @@ class TuningTargetsTest {
     assertEquals(List.of("osc 2"), files.papers().sheet().cues().get(2).ear().trusted());
   }
 
-  /** 440 x 2^(7/12) = 659.255 Hz; 6 x 440 x 2^(4/12) - 5 x 659.255 = 29.92. */
+  /**
+   * 440 x 2^(7/12) = 659.255 Hz; 6 x 440 x 2^(4/12) - 5 x 659.255 = 29.92; at the pure 6/5 x
+   * 554.365 Hz a cent is 5 x 665.238 x (2^(1/1200) - 1) = 1.92.
+   */
   @Test
   void whatCanBeTrustedIsTheMeasureOfTheOthers() {
     String song = TWO.replace("low: {octave: 8}", "low: {octave: 8, tune: 4}");
@@ -127,7 +130,7 @@ class TuningTargetsTest {
     assertEquals(List.of("osc 2"), cues.get(1).ear().trusted());
     assertEquals(
         "osc 1: 659.26 Hz, 3 semitones above osc 2 (ratio 1.189; 29.92 beats a second, too fast to"
-            + " count: come near a pure 6 to 5, where a cent is 1.9 beats a second)",
+            + " count: come near a pure 6 to 5, where a cent is 1.92 beats a second)",
         cues.get(1).ear().targets().get(1));
   }
 
@@ -195,8 +198,47 @@ class TuningTargetsTest {
             "TUNE osc 2 (plays for the first time)",
             "TUNE osc 1 to a tempered fifth above osc 2 (waits as its first song wants it)"),
         tuneSteps(files, 0));
-    assertTrue(cues.get(0).ear().targets().get(2).startsWith("osc 1: 659.26 Hz, a tempered fifth"));
+    assertTrue(
+        cues.get(0).ear().targets().get(2).startsWith("osc 1: for song 2, 659.26 Hz, a tempered"));
     assertEquals(List.of(), tuneSteps(files, 1));
+  }
+
+  /** 659.255 / 220 = 2.997; 659.255 - 3 x 220 = -0.745, from f = 440 x 2^(n/12). */
+  @Test
+  void whatWaitsIsMeasuredAgainstWhatStandsInTheSetUp() {
+    String one =
+        """
+        roles: {low: osc 2}
+        connections: {keys.pitch 1: low.pitch, low.saw: main.in}
+        settings: {low: {octave: 16, tune: 0}}
+        """;
+    String two = TWO.replace("high: {octave: 8}", "high: {octave: 8, tune: 7}");
+    CraftFiles files = new CraftFiles(folder, RIG).song(one).song(two);
+    assertEquals(
+        "osc 1: for song 2, 659.26 Hz, 19 semitones above osc 2 (ratio 2.997; 0.74 beats a second"
+            + " against a pure 3 to 1)",
+        files.papers().sheet().cues().get(0).ear().targets().get(2));
+  }
+
+  /** 5/4 is the pure major third of five-limit tuning (Wikipedia, List of pitch intervals). */
+  @Test
+  void aWishInOtherWordsForTheSamePitchCostsNoStep() {
+    CraftFiles files =
+        new CraftFiles(folder, RIG)
+            .song(TWO + "tune: {high: pure major third above low}")
+            .song(TWO + "tune: {high: 5:4 above low}");
+    assertEquals(List.of(), tuneSteps(files, 1));
+    List<String> trusted = files.papers().sheet().cues().get(1).ear().trusted();
+    assertEquals(List.of("osc 1", "osc 2"), trusted.stream().sorted().toList());
+  }
+
+  /** 45/32 is 590.22 cents (the same list), and 5 x 440 x 45/32 - 7 x 440 = 13.75 beats. */
+  @Test
+  void theTritoneIsNotCalledPure() {
+    assertTrue(
+        tuning("tune: {high: pure tritone above low}")
+            .get(2)
+            .startsWith("osc 1: 618.75 Hz, a tritone of 45 to 32 above osc 2 (590.22 cents"));
   }
 
   @Test
