@@ -154,6 +154,11 @@ final class Problem {
     return shapes.size();
   }
 
+  /** How many modules and strips a casting chooses. */
+  int choices() {
+    return shapes.stream().map(of -> of.get(0)).mapToInt(s -> s.roles() + s.strips.size()).sum();
+  }
+
   /** The start state and the songs. */
   int columns() {
     return shapes.size() + 1;

@@ -20,6 +20,10 @@ final class Search {
   private static final long TIGHT_STEPS_PER_SONG = 3_000;
   private static final long PROOF_STEPS = 15_000;
   private static final long FIRST_PROOF_STEPS = 2_000;
+
+  /** For each thing to choose, the steps that a search needs to gain from forgetting. */
+  private static final double STEPS_TO_FORGET = 100;
+
   private static final int LONGER_EACH_ROUND = 2;
   private static final double GENTLE = 0.25;
   private static final int LOOKOUTS = 2;
@@ -186,7 +190,7 @@ final class Search {
   }
 
   private List<Annealer> annealed(Workers workers, int round, long steps) {
-    boolean hurried = round > 0 && room < TIGHT_STEPS_PER_SONG * problem.songs();
+    boolean hurried = Math.min(steps, room) < STEPS_TO_FORGET * problem.choices();
     annealEnd = annealEnd();
     List<Callable<Annealer>> tasks =
         IntStream.range(0, SEEDS)
