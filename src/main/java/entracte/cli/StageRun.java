@@ -47,7 +47,6 @@ final class StageRun implements Wiring.Listener {
   /** What troubles are told under; others by the name of a port or a piece of gear. */
   private static final String JOURNAL = "journal";
 
-  private static final String FOUND = "found";
   private static final String PROGRAM = "program";
 
   private static final double MILLIS = 1000;
@@ -95,7 +94,7 @@ final class StageRun implements Wiring.Listener {
 
   /** Something that the player should know from the start; a press acknowledges it. */
   void note(String text) {
-    troubles.tell(FOUND, text);
+    troubles.found(text);
   }
 
   Night night() {
@@ -214,7 +213,7 @@ final class StageRun implements Wiring.Listener {
   }
 
   private void say(Input input, long at) {
-    troubles.clear(FOUND);
+    troubles.acknowledge();
     take(new Event.Pressed(at, input));
   }
 

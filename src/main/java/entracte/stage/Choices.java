@@ -159,7 +159,7 @@ final class Choices {
         "pull every cord, then build " + title,
         d -> {
           Amends.insert(d, song);
-          d.effects.clear();
+          d.effects.removeIf(Effect.Plan.class::isInstance); // its plan, not what it sent
           Amends.fromNothing(d);
         });
   }

@@ -14,7 +14,7 @@ final class Headline {
   private static final Pattern SHIFT = Pattern.compile("MOVE from (.+), to (.+); keep .*");
   private static final Pattern SETTING =
       Pattern.compile("(?:TURN|SWITCH) (.+?)(?: from .+)? (to .+)");
-  private static final Pattern ASIDE = Pattern.compile(" \\(.*|; .*| before .*");
+  private static final Pattern ASIDE = Pattern.compile(" \\(.*|; .*| before .*|, then by ear");
 
   private Headline() {}
 
@@ -25,17 +25,23 @@ final class Headline {
     if (cord.matches()) {
       return List.of(
           List.of(cord.group(1) + " " + cord.group(2), cord.group(3)),
-          List.of(cord.group(2), cord.group(3)));
+          List.of(cord.group(1), cord.group(2), cord.group(3)),
+          List.of(cord.group(2), cord.group(3)),
+          List.of(cord.group(1)));
     }
     Matcher shift = SHIFT.matcher(text);
     if (shift.matches()) {
       return List.of(
           List.of("from " + shift.group(1), "to " + shift.group(2)),
-          List.of(shift.group(1), shift.group(2)));
+          List.of("MOVE", shift.group(1), shift.group(2)),
+          List.of(shift.group(1), shift.group(2)),
+          List.of("MOVE"));
     }
     Matcher setting = SETTING.matcher(plain);
     if (setting.matches()) {
-      return List.of(List.of(setting.group(1), setting.group(2)));
+      return List.of(
+          List.of(setting.group(1), setting.group(2)),
+          List.of(plain.split(" ", 2)[0], setting.group(2)));
     }
     List<List<String>> choices = new ArrayList<>();
     choices.add(List.of(plain));

@@ -2,6 +2,7 @@ package entracte.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Plans that arrive. */
 final class Plans {
@@ -18,6 +19,8 @@ final class Plans {
       return;
     }
     int ahead = draft.ahead();
+    List<Integer> before = draft.order.subList(ahead, draft.order.size());
+    Optional<Integer> next = before.stream().findFirst();
     List<Integer> order = new ArrayList<>(draft.order.subList(0, ahead));
     order.addAll(planned.order());
     draft.order = order;
@@ -27,8 +30,18 @@ final class Plans {
     draft.waiting = false;
     draft.reopen();
     draft.notice = planned.note();
-    if (planned.order().isEmpty() && draft.phase == Phase.CHANGEOVER) {
+    if (draft.phase == Phase.CHANGEOVER) {
+      nextIs(draft, next, planned.order());
+    }
+  }
+
+  /** A song that cannot be played any more makes way for another, and the gear is told. */
+  private static void nextIs(Draft draft, Optional<Integer> next, List<Integer> left) {
+    if (left.isEmpty()) {
       draft.phase = Phase.END;
+    } else if (!next.equals(Optional.of(left.get(0)))) {
+      draft.section = 0;
+      draft.send(draft.song(draft.at).sends().changeover());
     }
   }
 

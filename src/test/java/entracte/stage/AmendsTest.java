@@ -137,6 +137,24 @@ final class AmendsTest {
         small.night.now().way().orElseThrow().moves().get(1).text());
   }
 
+  /** Else the song that takes its place would be played on its program. */
+  @Test
+  void whereTheNextSongIsTakenOutTheGearIsToldOfTheOneAfterIt() {
+    small.next(5).choose("dead").narrow("osc 1");
+    int ahead = small.night.now().ahead();
+    assertEquals(1, ahead);
+    List<Way> ways = List.of(SmallShow.way(2, false));
+    small.take(new Event.Planned(small.now, asked().request(), List.of(2), ways, ""));
+    assertEquals(List.of(SmallShow.sent(2)), small.effects);
+  }
+
+  @Test
+  void theFallbackFromNothingTellsItsGear() {
+    small.next(6).choose("lost").narrow("pull every cord, then build kettle");
+    assertTrue(small.effects.contains(SmallShow.sent(0)), small.effects.toString());
+    assertEquals(1, small.effects.stream().filter(Effect.Plan.class::isInstance).count());
+  }
+
   @Test
   void songsThatCannotBePlayedAreTakenOutAndTold() {
     small.next(4).choose("dead").narrow("osc 1");

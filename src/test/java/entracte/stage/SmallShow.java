@@ -70,6 +70,11 @@ public final class SmallShow {
     return List.of(Dispatch.atOnce("piano", PIANO, List.of(new Message.ProgramChange(1, program))));
   }
 
+  /** What is sent on the way to a song. */
+  static Effect sent(int program) {
+    return new Effect.Send(sends(program));
+  }
+
   public static Way way(int song, boolean setUp) {
     Change cord = new Change.Plugged("osc 1.saw", "filter 1.audio " + song, 30);
     Change knob = new Change.Set("filter 1.cutoff", "" + song);
