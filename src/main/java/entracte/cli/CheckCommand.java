@@ -1,6 +1,7 @@
 package entracte.cli;
 
 import entracte.check.PlayableSet;
+import entracte.finding.Finding;
 import entracte.finding.FindingPrinter;
 import entracte.finding.Severity;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    Loader.Loaded loaded = Loader.load(set.path());
+    Loader.Loaded loaded = loaded();
     List<Trial> trials = stage && loaded.set().isPresent() ? trials(loaded.set().get()) : List.of();
     if (json) {
       Map<String, Object> all = FindingsJson.of(loaded);
@@ -68,6 +69,13 @@ final class CheckCommand implements Callable<Integer> {
       return ExitCode.FINDINGS;
     }
     return TrialText.allUsable(trials) ? ExitCode.DONE : ExitCode.TROUBLE;
+  }
+
+  private Loader.Loaded loaded() {
+    Loader.Loaded files = Loader.load(set.path());
+    List<Finding> findings = new ArrayList<>(files.findings());
+    findings.addAll(LogLook.beside(set.path()));
+    return new Loader.Loaded(List.copyOf(findings), files.set());
   }
 
   private List<Trial> trials(PlayableSet playable) throws InterruptedException {

@@ -110,7 +110,17 @@ final class PlanText {
         + Totals.moves(cue.moves())
         + ", about "
         + TimeText.of(cue.seconds())
+        + runs(cue)
         + gap;
+  }
+
+  /** From how many runs the seconds come; nothing where they are an estimate. */
+  private static String runs(Cue cue) {
+    return switch (cue.runs()) {
+      case 0 -> "";
+      case 1 -> " (1 run)";
+      default -> " (" + cue.runs() + " runs)";
+    };
   }
 
   private void list(String label, List<String> items) {

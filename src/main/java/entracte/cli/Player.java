@@ -34,7 +34,8 @@ final class Player {
     return Stop.trouble("the rehearsal log cannot be used: " + log.why(e), advice(log.file(), e));
   }
 
-  private static String advice(Path file, IOException e) {
+  /** What would help. */
+  static String advice(Path file, IOException e) {
     if (Files.isDirectory(file)) {
       return "Move it aside.";
     }

@@ -19,7 +19,11 @@ final class RunningOrder {
 
   private final NameColumn names;
 
+  /** Whether any time comes from runs, so that they have a column. */
+  private final boolean timed;
+
   private RunningOrder(CueSheet sheet) {
+    timed = sheet.cues().stream().anyMatch(cue -> cue.runs() > 0);
     names =
         NameColumn.of(
             sheet.cues().stream().map(RunningOrder::title), BETWEEN.length(), LONGEST_NAME);
@@ -30,13 +34,13 @@ final class RunningOrder {
     List<String> lines = new ArrayList<>();
     lines.add("");
     lines.add("Running order");
-    lines.add(order.row("", "song", "moves", "takes", "gap"));
+    lines.add(order.row("", "song", "moves", "takes", "runs", "gap"));
     sheet.cues().forEach(cue -> lines.add(order.row(cue)));
     List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
     if (counted.size() > 1) {
       int moves = counted.stream().mapToInt(Cue::moves).sum();
       long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
-      lines.add(order.row("", BETWEEN, Integer.toString(moves), TimeText.of(seconds), ""));
+      lines.add(order.row("", BETWEEN, Integer.toString(moves), TimeText.of(seconds), "", ""));
     }
     sheet.slot().ifPresent(sum -> lines.addAll(Fill.lines(sum, PlanText.WIDTH, "", "  ")));
     lines.addAll(Fill.lines(COUNTED, PlanText.WIDTH, "", "  "));
@@ -53,6 +57,7 @@ final class RunningOrder {
         title(cue),
         Integer.toString(cue.moves()),
         TimeText.of(cue.seconds()),
+        cue.runs() == 0 ? "-" : Integer.toString(cue.runs()),
         gap(cue));
   }
 
@@ -69,8 +74,11 @@ final class RunningOrder {
     return over == 0 ? gap : gap + ", " + TimeText.of(over) + " too short";
   }
 
-  private String row(String number, String song, String moves, String takes, String gap) {
-    return String.format("%3s  %s %6s  %-12s %s", number, names.cell(song), moves, takes, gap)
+  private String row(
+      String number, String song, String moves, String takes, String runs, String gap) {
+    String column = timed ? String.format("%4s  ", runs) : "";
+    return String.format(
+            "%3s  %s %6s  %-12s %s%s", number, names.cell(song), moves, takes, column, gap)
         .stripTrailing();
   }
 }

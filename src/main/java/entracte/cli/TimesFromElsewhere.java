@@ -74,6 +74,10 @@ final class TimesFromElsewhere {
   void ofNightsBeside(Path path) throws IOException {
     StageTimes.Told told = StageTimes.beside(path, ShowMaker.show(set.setList()));
     told.notes().forEach(streams::line);
+    if (told.played().isEmpty() && told.notes().isEmpty()) {
+      streams.line("No changeover was played in a stage journal beside the set.");
+      return;
+    }
     Added added =
         told.played().isEmpty()
             ? new Added(0, 0, 0, 0)

@@ -121,7 +121,9 @@ final class CueCards {
   }
 
   private String times(Cue cue) {
-    String head = moves(cue) + ", about " + TimeText.of(cue.seconds());
+    String runs =
+        cue.runs() == 0 ? "" : cue.runs() == 1 ? " (1 run)" : " (" + cue.runs() + " runs)";
+    String head = moves(cue) + ", about " + TimeText.of(cue.seconds()) + runs;
     double talk = papers.song(cue).talkSeconds();
     String meanwhile = talk > 0 ? ", talk meanwhile " + TimeText.of(talk) : "";
     String gap =

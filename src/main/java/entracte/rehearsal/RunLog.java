@@ -48,6 +48,14 @@ public final class RunLog {
     }
   }
 
+  /**
+   * A line that cannot be read, and so is left out.
+   *
+   * @param number from 1
+   * @param last whether nothing follows, so that it was probably cut off
+   */
+  public record Unread(int number, String text, boolean last) {}
+
   /** The log in that file, which need not be there yet. */
   public static RunLog in(Path file) {
     return new RunLog(file);
@@ -76,6 +84,13 @@ public final class RunLog {
     return read().notes();
   }
 
+  /** The lines that cannot be read; none if there is no file yet. */
+  public List<Unread> unread() throws IOException {
+    return Files.exists(file)
+        ? unread(new String(Files.readAllBytes(file), StandardCharsets.UTF_8).lines().toList())
+        : List.of();
+  }
+
   /** All that can be read; nothing if there is no file yet. */
   Contents read() throws IOException {
     return Files.exists(file)
@@ -98,30 +113,33 @@ public final class RunLog {
   private Contents contents(String text) {
     List<Run> runs = new ArrayList<>();
     Set<Instant> withdrawn = new HashSet<>();
-    List<String> notes = new ArrayList<>();
     List<String> lines = text.lines().toList();
-    for (int i = 0; i < lines.size(); i++) {
-      String line = lines.get(i);
-      if (line.isBlank() || line.startsWith("#")) {
-        continue;
-      }
+    for (String line : lines) {
       Optional<LogLine.Entry> entry = LogLine.read(line);
-      if (entry.isEmpty()) {
-        notes.add(note(i + 1, i == lines.size() - 1));
-      } else {
-        entry.get().run().ifPresent(runs::add);
-        withdrawn.add(entry.get().withdrawn());
-      }
+      entry.flatMap(LogLine.Entry::run).ifPresent(runs::add);
+      entry.ifPresent(each -> withdrawn.add(each.withdrawn()));
     }
     runs.removeIf(run -> withdrawn.contains(run.when()));
-    return new Contents(runs, notes);
+    return new Contents(runs, unread(lines).stream().map(this::note).toList());
   }
 
-  private String note(int line, boolean last) {
-    return (last ? "The last line" : "Line " + line)
+  private static List<Unread> unread(List<String> lines) {
+    List<Unread> unread = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      String line = lines.get(i);
+      boolean tells = !line.isBlank() && !line.startsWith("#");
+      if (tells && LogLine.read(line).isEmpty()) {
+        unread.add(new Unread(i + 1, line, i == lines.size() - 1));
+      }
+    }
+    return unread;
+  }
+
+  private String note(Unread line) {
+    return (line.last() ? "The last line" : "Line " + line.number())
         + " of "
         + file.getFileName()
-        + (last ? " was cut off and is left out." : " cannot be read and is left out.");
+        + (line.last() ? " was cut off and is left out." : " cannot be read and is left out.");
   }
 
   /** Why runs cannot be added, as {@link #why} says it; found out without adding anything. */
