@@ -27,6 +27,11 @@ record Hearing(BufferedReader lines, Clock clock, boolean terminal, Saves saves,
         new BufferedReader(in), Clock.real(), System.console() != null, Saves.real(), Venue.real());
   }
 
+  /** How long a line may be: as wide as a narrow terminal, and never longer than on paper. */
+  int width() {
+    return venue.window().map(window -> KeyTalk.width(window.width())).orElse(PlanText.WIDTH);
+  }
+
   /** A conversation; by keys and foot where there is a terminal, else by lines. */
   Talk with(Streams streams, Optional<FootSwitch> pedal) {
     if (terminal) {

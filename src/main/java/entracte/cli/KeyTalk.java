@@ -74,7 +74,11 @@ final class KeyTalk implements Talk, Wiring.Listener {
 
   /** Lines as long as the terminal is wide, if it is narrow. */
   void narrow(int columns) {
-    width = columns < NARROWEST ? PlanText.WIDTH : Math.min(PlanText.WIDTH, columns);
+    width = width(columns);
+  }
+
+  static int width(int columns) {
+    return columns < NARROWEST ? PlanText.WIDTH : Math.min(PlanText.WIDTH, columns);
   }
 
   /** Lists no longer than the terminal is high. */

@@ -160,12 +160,9 @@ final class RehearseCommand implements Callable<Integer> {
   private void goOn(Plan plan, int before, int now) {
     if (now != before && now != DirectWay.START) {
       streams.line("");
-      LineTalk.fill(
-          streams,
-          "The rig stands as "
-              + plan.songs().get(now).song().name()
-              + " leaves it. To go on from there next time: --stands "
-              + (now + 1));
+      String stands = plan.songs().get(now).song().name();
+      String next = "The rig stands as " + stands + " leaves it. To go on from there next time:";
+      LineTalk.fill(streams, next + " --stands " + (now + 1), hearing.width());
     }
   }
 
@@ -173,8 +170,9 @@ final class RehearseCommand implements Callable<Integer> {
     if (!set.quiet()) {
       streams.line("");
       CueSheet sheet = CueSheet.of(plan, learned);
-      Summary.lines(plan, sheet, learned, since, PlanText.WIDTH)
-          .forEach(line -> LineTalk.fill(streams, line));
+      int width = hearing.width();
+      Summary.lines(plan, sheet, learned, since, width)
+          .forEach(line -> LineTalk.fill(streams, line, width));
     }
   }
 

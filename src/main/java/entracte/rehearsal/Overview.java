@@ -14,8 +14,13 @@ import java.util.OptionalDouble;
  *    2     -    0:45    0:45       50 %       34 %  2 more    Bread Clock
  *    3     1    0:52    1:15       95 %       46 %  safe      Blue Enamel
  * </pre>
+ *
+ * <p>A narrow screen has no room for columns; there each changeover is a sentence.
  */
 final class Overview {
+  /** What the columns need, the song's name among them. */
+  private static final int TABLE = 72;
+
   private static final double EVEN = 0.5;
   private static final String NONE = "-";
   private static final String KEY =
@@ -35,7 +40,10 @@ final class Overview {
     this.news = before.timedRuns() < learned.timedRuns();
   }
 
-  List<String> lines(List<Standing> standings) {
+  List<String> lines(List<Standing> standings, int width) {
+    if (width < TABLE) {
+      return standings.stream().map(this::sentence).toList();
+    }
     List<String> lines = new ArrayList<>();
     lines.add(row("to", "runs", "next", "gap", "odds", "before", "for 80 %", "song"));
     standings.forEach(standing -> lines.add(row(standing)));
@@ -56,6 +64,34 @@ final class Overview {
         odds(earlier.odds()),
         need(standing),
         cue.song());
+  }
+
+  private String sentence(Standing standing) {
+    Cue cue = standing.cue();
+    int runs = learned.runs(cue.steps());
+    String head =
+        "To "
+            + cue.number()
+            + " "
+            + cue.song()
+            + ": "
+            + (runs == 0 ? "never timed" : runs == 1 ? "1 run" : runs + " runs")
+            + ", next about "
+            + TimeText.of(standing.outlook().typical(1));
+    if (standing.odds().isEmpty()) {
+      return head + ".";
+    }
+    Standing earlier = new Standing(cue, before.outlook(cue.steps()));
+    String was = news ? " (" + odds(earlier.odds()) + " before)" : "";
+    return head
+        + " of "
+        + TimeText.of(cue.gapSeconds().getAsDouble())
+        + "; odds "
+        + odds(standing.odds())
+        + was
+        + "; for 80 %: "
+        + need(standing)
+        + ".";
   }
 
   private String row(

@@ -42,7 +42,7 @@ public final class Summary {
    * The summary, in lines that may be filled to a width.
    *
    * @param since when this rehearsal began: odds are told for then and for now
-   * @param width for the plots
+   * @param width of the screen, for plots and columns
    */
   public static List<String> lines(
       Plan plan, CueSheet sheet, Learned learned, Instant since, int width) {
@@ -51,7 +51,7 @@ public final class Summary {
     List<Standing> standings = Ranking.standings(sheet, learned);
     standings.forEach(summary::changeover);
     summary.lines.add("");
-    summary.lines.addAll(new Overview(learned, summary.before).lines(standings));
+    summary.lines.addAll(new Overview(learned, summary.before).lines(standings, width));
     summary.otherWays();
     summary.lines.addAll(OwnHands.lines(sheet, learned));
     summary.wholeSet();
@@ -218,10 +218,18 @@ public final class Summary {
                           + TimeText.of(drop.savedSeconds())
                           + "."));
     }
+    if (sheet.cues().stream().anyMatch(this::isFirst)) {
+      told.add(
+          "What was never timed counts here as a first run takes; plan counts practised hands.");
+    }
     if (!length.untimed().isEmpty()) {
       told.add("Counted as nothing, for want of a length: " + String.join(", ", length.untimed()));
     }
     return told;
+  }
+
+  private boolean isFirst(Cue cue) {
+    return !cue.setUp() && !cue.steps().isEmpty() && learned.runs(cue.steps()) == 0;
   }
 
   private static String room(SetLength length, double room) {

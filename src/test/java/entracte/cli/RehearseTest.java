@@ -26,7 +26,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,8 +35,6 @@ import org.junit.jupiter.api.io.TempDir;
 class RehearseTest {
   /** The way to Bread Clock. */
   private static final int STEPS = 9;
-
-  private static final BinaryOperator<String> LINES = (all, line) -> all + line + "\n";
 
   @TempDir Path folder;
 
@@ -224,38 +221,6 @@ class RehearseTest {
     typist.type("rehearse", set, "--summary");
     assertEquals(
         "entracte: Line 4 of rehearsal.log cannot be read and is left out.\n", typist.err());
-  }
-
-  /** Whoever only checks would otherwise never hear of a time that no longer counts. */
-  @Test
-  void checkTellsWhichLinesOfTheLogCannotBeRead() throws IOException {
-    rehearseOnce();
-    Path log = folder.resolve("rehearsal.log");
-    Files.writeString(log, Files.readString(log) + "what is this\n2026-03-01T19:02:11Z\treh");
-    assertEquals(0, typist.type("check", set));
-    assertEquals(
-        log
-            + """
-            :4:1: warning: this line of the rehearsal log cannot be read and is left out
-            """
-            + log
-            + """
-            :5:1: warning: the last line of the rehearsal log was cut off and is left out
-            """,
-        typist.out().lines().filter(line -> line.contains(": warning:")).reduce("", LINES));
-    assertTrue(typist.out().endsWith("2 warnings; the set can be planned.\n"), typist.out());
-  }
-
-  @Test
-  void checkTellsOfALogThatIsAFolder() throws IOException {
-    Path log = Files.createDirectory(folder.resolve("rehearsal.log"));
-    assertEquals(0, typist.type("check", set));
-    assertTrue(
-        typist
-            .out()
-            .startsWith(
-                log + ":1:1: warning: the rehearsal log cannot be used: " + log + " is a folder\n"),
-        typist.out());
   }
 
   @Test

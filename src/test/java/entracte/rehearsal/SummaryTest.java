@@ -18,6 +18,10 @@ class SummaryTest {
   private static final Instant BEGIN = Instant.parse("2026-03-01T19:00:00Z");
 
   private static List<String> lines(double... toKettles) {
+    return linesOf(80, toKettles);
+  }
+
+  private static List<String> linesOf(int width, double... toKettles) {
     Cue cue = CueSheet.of(PLAN, Pace.estimated()).cues().get(1);
     Makeup makeup = Makeup.sum(new TimeModel(PLAN.setList().rig()).makeup(cue.steps()));
     List<Run> runs = new ArrayList<>();
@@ -35,7 +39,7 @@ class SummaryTest {
     }
     Learned learned = Learned.from(PLAN.setList().rig(), runs);
     CueSheet sheet = CueSheet.of(PLAN, learned);
-    return Summary.lines(PLAN, sheet, learned, BEGIN.plusSeconds(150), 80);
+    return Summary.lines(PLAN, sheet, learned, BEGIN.plusSeconds(150), width);
   }
 
   @Test
@@ -88,6 +92,34 @@ class SummaryTest {
             .get(head + 1)
             .matches("   2     5    0:\\d\\d    0:30 +\\d+ % +\\d+ %  .{8}  Two Kettles"),
         lines.toString());
+  }
+
+  /** Columns would break anywhere on a telephone; there each changeover is a sentence. */
+  @Test
+  void aNarrowScreenIsToldInSentencesWhatStandsInColumns() {
+    List<String> lines = linesOf(40, 44, 38, 35, 31, 29);
+    assertTrue(lines.stream().noneMatch(line -> line.contains("  runs  ")), lines.toString());
+    assertTrue(
+        lines.stream()
+            .anyMatch(
+                line ->
+                    line.matches(
+                        "To 2 Two Kettles: 5 runs, next about \\d+ s of 30 s; odds \\d+ %"
+                            + " \\(\\d+ % before\\); for 80 %: (safe|hardly|\\d+ more)\\.")),
+        lines.toString());
+    assertTrue(
+        lines.stream().anyMatch(line -> line.startsWith("To 3 Late Bus: never timed, next about ")),
+        lines.toString());
+  }
+
+  /** It differs from the total of the plan, and the musician sees both. */
+  @Test
+  void whatWasNeverTimedIsSaidToCountAsAFirstRun() {
+    assertTrue(
+        lines(44, 38)
+            .contains(
+                "What was never timed counts here as a first run takes; plan counts practised"
+                    + " hands."));
   }
 
   @Test
