@@ -2,6 +2,7 @@ package entracte.stage;
 
 import entracte.cue.TimeText;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** While a song sounds: its name from afar, what the player wants to know, and what comes. */
 final class SongView {
@@ -42,13 +43,20 @@ final class SongView {
     ShowSong coming = show.songs().get(now.order().get(index));
     String moves =
         now.way()
-            .map(way -> way.count() + " moves, about " + TimeText.of(way.seconds()))
+            .map(way -> moves(way, coming.gapSeconds()))
             .orElse(now.waiting() ? "the moves are being worked out" : "no way is planned");
-    String gap =
-        coming.gapSeconds().isPresent()
-            ? " of " + TimeText.of(coming.gapSeconds().getAsDouble())
-            : "";
-    body.lines("Then: " + coming.title() + ", " + moves + gap, Style.TEXT);
+    body.lines("Then: " + coming.title() + ", " + moves, Style.TEXT);
+  }
+
+  private static String moves(Way way, OptionalDouble gap) {
+    String moves = way.count() + " moves, about " + TimeText.of(way.seconds());
+    if (gap.isEmpty()) {
+      return moves;
+    }
+    String most = TimeText.of(gap.getAsDouble());
+    return moves
+        + (way.seconds() > gap.getAsDouble() ? ", longer than the gap of " : " of ")
+        + most;
   }
 
   private static void ready(Area body, State now) {
