@@ -141,6 +141,7 @@ class CommandsTest {
                 """
                 To 2 Toe: 1 move, about 4 s of a gap of 20 s
                   TURN box 1 drive from 2 to 7.5
+                  Trust the tuning of: tone 1
                   Before you play, check: box 1 drive at 7.5; tone 1 octave at 8
                 """),
         typist.out());
