@@ -10,12 +10,16 @@ import entracte.rig.Electrics;
 import entracte.rig.Figures;
 import entracte.rig.Group;
 import entracte.rig.Kind;
+import entracte.rig.Knob;
 import entracte.rig.Signal;
+import entracte.rig.Taper;
 import entracte.rig.Toggle;
+import entracte.setlist.Interval;
 import entracte.setlist.KeyScale;
 import entracte.setlist.Sound;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How far one key goes: an oscillator that takes another voltage for an octave than its keys give
@@ -24,6 +28,10 @@ import java.util.Optional;
 final class Tracking {
   private static final double CENTS_A_KEY = 100;
   private static final double HEARD_CENTS = 0.5;
+
+  /** What four inputs on a passive multiple take, and a knob may make up for. */
+  private static final double SLACK = 0.05;
+
   private static final double HUNDRED = 100;
 
   private final Findings findings;
@@ -38,8 +46,15 @@ final class Tracking {
    * @param hops how many modules pass it on
    * @param attenuated whether a knob makes less of it
    * @param gain how many times a gain step makes more of it
+   * @param passes the least and the most that the knobs let pass as the patch sets them
    */
-  private record Way(JackUse root, int hops, boolean attenuated, double gain) {}
+  private record Way(JackUse root, int hops, boolean attenuated, double gain, Interval passes) {
+    /** Whether a key may go so far with the knobs as they are set; a multiple takes a little. */
+    boolean reaches(double wanted, double cents) {
+      double slack = wanted * SLACK + HEARD_CENTS;
+      return cents * passes.low() - slack <= wanted && wanted <= cents * passes.high() + slack;
+    }
+  }
 
   void check(Part part, List<RoleDraft> drafts) {
     for (Net net : part.nets()) {
@@ -65,7 +80,7 @@ final class Tracking {
         wishes.stream().filter(each -> each.role().equals(draft.name())).findFirst();
     if (wish.isPresent()) {
       KeyScale.parse(wish.get().value())
-          .ifPresent(scale -> reach(wish.get(), scale.cents(), cents, way.attenuated(), keys));
+          .ifPresent(scale -> reach(wish.get(), scale.cents(), cents, way, keys));
     } else if (way.hops() == 0 && !gives.equals(takes)) {
       findings.warning(
           draft.sink(part.strip(sink), sink.jack()),
@@ -73,6 +88,12 @@ final class Tracking {
               .formatted(
                   draft.name(), figure(takes.get()), keys, figure(gives.get()), figure(cents)),
           advice(gives.get(), takes.get()));
+    } else if (way.hops() > 0 && !way.reaches(CENTS_A_KEY, cents)) {
+      findings.warning(
+          draft.sink(part.strip(sink), sink.jack()),
+          "a key goes %s cents at \"%s\", as what is on the way of its pitch is set"
+              .formatted(figure(cents * way.passes().nominal()), draft.name()),
+          "If that is meant, say so with scale; else set the knob or the gain step otherwise.");
     }
   }
 
@@ -84,10 +105,17 @@ final class Tracking {
     return way + ", or correct \"volts per octave\" of one of the two kinds.";
   }
 
-  private void reach(Sound.Wish wish, double wanted, double cents, boolean less, String keys) {
+  private void reach(Sound.Wish wish, double wanted, double cents, Way way, String keys) {
+    boolean less = way.attenuated();
     boolean reached =
         less ? wanted <= cents + HEARD_CENTS : Math.abs(wanted - cents) <= HEARD_CENTS;
-    if (!reached) {
+    if (reached && less && !way.reaches(wanted, cents)) {
+      findings.warning(
+          wish,
+          "\"%s\" is to go %s cents a key, and the knob on the way as it is set makes it %s"
+              .formatted(wish.role(), figure(wanted), figure(cents * way.passes().nominal())),
+          "Set the knob otherwise, or change the wish.");
+    } else if (!reached) {
       findings.warning(
           wish,
           "\"%s\" is to go %s cents a key, and %s the %s that come from \"%s\""
@@ -108,6 +136,7 @@ final class Tracking {
     JackUse out = net.source();
     boolean attenuated = false;
     double gain = 1;
+    Interval passes = Interval.exactly(1);
     int hops = 0;
     Optional<Net> before = before(part, out);
     while (before.isPresent() && hops < part.nets().size()) {
@@ -115,10 +144,11 @@ final class Tracking {
       hops++;
       attenuated |= attenuates(kind(part, out));
       gain *= gain(part, owner);
+      passes = passes(part, out, before.get(), passes);
       out = before.get().source();
       before = before(part, out);
     }
-    return new Way(out, hops, attenuated, gain);
+    return new Way(out, hops, attenuated, gain, passes);
   }
 
   /** What feeds the module or the channel of an output, if nothing but one input does. */
@@ -149,6 +179,58 @@ final class Tracking {
         .map(Group::knobs)
         .flatMap(List::stream)
         .anyMatch(knob -> kind.electrics().attenuator(knob.name()).isPresent());
+  }
+
+  /** With what the knobs of one more module let pass; one that is not set may pass anything. */
+  private static Interval passes(Part part, JackUse out, Net in, Interval before) {
+    Kind kind = kind(part, out);
+    Interval passes = before;
+    for (Group group : kind.groups()) {
+      for (Knob knob : group.knobs()) {
+        Optional<Taper> taper = kind.electrics().attenuator(knob.name());
+        if (taper.isPresent()) {
+          Interval more = set(part, out, in, knob, taper.get());
+          passes =
+              new Interval(
+                  passes.low() * more.low(),
+                  passes.high() * more.high(),
+                  passes.nominal() * more.nominal());
+        }
+      }
+    }
+    return passes;
+  }
+
+  private static Interval set(Part part, JackUse out, Net in, Knob knob, Taper taper) {
+    List<Owner> owners =
+        Stream.concat(
+                Stream.of(out.owner()),
+                in.sinks().stream()
+                    .map(JackUse::owner)
+                    .filter(owner -> owner.role() == out.owner().role()))
+            .toList();
+    return part.settings().stream()
+        .filter(each -> owners.contains(each.owner()) && each.control().equals(knob.name()))
+        .filter(Wanted.Knob.class::isInstance)
+        .map(each -> ((Wanted.Knob) each).interval())
+        .map(
+            at ->
+                interval(
+                    part(knob, taper, at.low()), part(knob, taper, at.high()), at, knob, taper))
+        .findFirst()
+        .orElse(new Interval(0, 1, 1));
+  }
+
+  private static Interval interval(double one, double other, Interval at, Knob knob, Taper taper) {
+    double least = knob.scale().low() < 0 && at.contains(0) ? 0 : Math.min(one, other);
+    return new Interval(least, Math.max(one, other), part(knob, taper, at.nominal()));
+  }
+
+  /** A knob with zero in the middle turns the voltage round; as far goes a key all the same. */
+  private static double part(Knob knob, Taper taper, double at) {
+    double low = Math.max(0, knob.scale().low());
+    double turned = (Math.abs(at) - low) / (knob.scale().high() - low);
+    return taper.passes(Math.max(0, Math.min(1, turned)));
   }
 
   private static double gain(Part part, Owner owner) {

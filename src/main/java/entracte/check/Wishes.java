@@ -38,7 +38,7 @@ final class Wishes {
     fitting(sound.scale(), drafts, WishKinds::hasPitch, WishKinds.NO_PITCH);
     fitting(sound.drive(), drafts, WishKinds::canDrive, WishKinds.NOTHING_TO_DRIVE);
     Map<String, String> references = new HashMap<>();
-    sound.tune().forEach(wish -> tune(wish, roles, references));
+    sound.tune().forEach(wish -> tune(wish, drafts, references));
     sound.tune().forEach(wish -> noCircle(wish, references));
     sound.scale().forEach(this::scale);
     sound.drive().forEach(this::drive);
@@ -48,12 +48,7 @@ final class Wishes {
   private void fitting(
       List<Wish> wishes, List<RoleDraft> drafts, Predicate<Kind> fits, String lack) {
     for (Wish wish : wishes) {
-      List<Kind> kinds =
-          drafts.stream()
-              .filter(draft -> draft.name().equals(wish.role()))
-              .flatMap(draft -> draft.offers().stream())
-              .map(RoleDraft.Offer::kind)
-              .toList();
+      List<Kind> kinds = kinds(wish.role(), drafts);
       if (!kinds.isEmpty() && kinds.stream().noneMatch(fits)) {
         findings.warning(wish, "\"" + wish.role() + "\" has " + lack, "Wish it for another role.");
       }
@@ -71,26 +66,57 @@ final class Wishes {
     return false;
   }
 
-  private void tune(Wish wish, List<String> roles, Map<String, String> references) {
+  /** An ear tunes against what sounds, and a keyboard does not. */
+  private void measured(Wish wish, String role, List<RoleDraft> drafts) {
+    List<Kind> kinds = kinds(role, drafts);
+    if (!kinds.isEmpty() && kinds.stream().noneMatch(WishKinds::canBeTuned)) {
+      findings.warning(
+          wish,
+          "nothing can be tuned against \"" + role + "\": it has " + WishKinds.NOTHING_TO_TUNE,
+          "Tune it against an oscillator, or to a note such as E2.");
+    }
+  }
+
+  private static List<Kind> kinds(String role, List<RoleDraft> drafts) {
+    return drafts.stream()
+        .filter(draft -> draft.name().equals(role))
+        .flatMap(draft -> draft.offers().stream())
+        .map(RoleDraft.Offer::kind)
+        .toList();
+  }
+
+  private void tune(Wish wish, List<RoleDraft> drafts, Map<String, String> references) {
+    List<String> roles = drafts.stream().map(RoleDraft::name).distinct().toList();
     Optional<TunedTo> read = TunedTo.parse(wish.value());
     if (read.isEmpty()) {
       String[] words = wish.value().split(" (?:above|below) ", 2);
       findings.error(
           wish,
           "\"" + wish.value() + "\" is nothing to tune to",
-          words.length == 2 ? distance(words[0]) : form(wish.value()));
+          words.length == 2 ? distance(words[0], wish.value()) : form(wish.value()));
     } else if (read.get() instanceof TunedTo.From from && known(wish, from.role(), roles)) {
       references.put(wish.role(), from.role());
+      measured(wish, from.role(), drafts);
     }
   }
 
   private static String form(String written) {
+    if (Distance.parse(written).isPresent()) {
+      return "Say from which role: \"" + written + " above bass\", or below it.";
+    }
     return written.contains(" over ") || written.contains(" under ")
         ? "Say \"above\" or \"below\"."
         : TunedTo.FORM;
   }
 
-  private static String distance(String written) {
+  private static String distance(String written, String wish) {
+    if (written.startsWith("-")) {
+      boolean above = wish.contains(" above ");
+      return "Write it without the minus, and " + (above ? "\"below\"." : "\"above\".");
+    }
+    if (written.matches("\\d{5,}.*")) {
+      return "A distance is at most 9999 semitones or cents.";
+    }
     return NearestName.of(written.replaceFirst("^(?:an? )?(?:pure |tempered )?", ""), names())
         .map(near -> "Did you mean \"" + near + "\"?")
         .orElse(

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Which modules of a song are heard: those whose cords lead out of the rig in the end. What shakes
@@ -92,14 +93,21 @@ final class Audible {
 
   /** An oscillator sounds by itself: what comes into it only moves it, unless its kind says so. */
   private static boolean takesSound(Socket sink) {
-    List<String> words = Arrays.asList(sink.jack().name().toLowerCase(Locale.ROOT).split("\\W+"));
-    boolean named = words.stream().noneMatch(MOVED::contains);
-    boolean sounds = words.stream().anyMatch(SOUND::contains);
+    boolean sounds = words(sink).anyMatch(SOUND::contains);
     return sink.module()
         .kind()
         .electrics()
         .signal(sink.jack().name())
         .map(Signal.AUDIO::equals)
-        .orElse(named && (sounds || !PitchPaths.hasPitchInput(sink.module())));
+        .orElse(!isMoved(sink) && (sounds || !PitchPaths.hasPitchInput(sink.module())));
+  }
+
+  /** Whether an input is named for what its voltage moves. */
+  static boolean isMoved(Socket sink) {
+    return words(sink).anyMatch(MOVED::contains);
+  }
+
+  private static Stream<String> words(Socket sink) {
+    return Arrays.stream(sink.jack().name().toLowerCase(Locale.ROOT).split("\\W+"));
   }
 }

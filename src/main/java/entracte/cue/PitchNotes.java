@@ -25,8 +25,10 @@ final class PitchNotes {
   /** Nearer than this to the wanted step no ear tells the difference over an octave. */
   private static final double STEP_CENTS = HEARD_CENTS / 12;
 
+  /** What {@link Taper} takes; 10 to 20 % are common practice. */
+  private static final String AUDIO_TAPER = " passes 15 % in the middle";
+
   private static final double HUNDRED = 100;
-  private static final double TENTHS = 10;
 
   private final SongPlan song;
   private final PitchPaths paths;
@@ -146,9 +148,9 @@ final class PitchNotes {
       warnings.add(
           "try an octave on "
               + module.name()
-              + ": nobody has said that "
-              + Wording.name(last.knob())
-              + " is linear");
+              + (last.taper() == Taper.AUDIO
+                  ? ": audio tapers differ from knob to knob"
+                  : ": nobody has said that " + Wording.name(last.knob()) + " is linear"));
     }
   }
 
@@ -170,9 +172,12 @@ final class PitchNotes {
     List<String> unsure =
         route.attenuators().stream()
             .filter(knob -> knob.taper() != Taper.LINEAR && knob.factor() != 1)
-            .map(knob -> Wording.name(knob.knob()))
+            .map(
+                knob ->
+                    Wording.name(knob.knob())
+                        + (knob.taper() == Taper.AUDIO ? AUDIO_TAPER : " is linear"))
             .toList();
-    return unsure.isEmpty() ? "" : ", if " + String.join(" and ", unsure) + " is linear";
+    return unsure.isEmpty() ? "" : ", if " + String.join(" and ", unsure);
   }
 
   private static double volts(Module module) {

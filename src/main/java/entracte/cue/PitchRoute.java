@@ -14,6 +14,7 @@ import entracte.rig.Socket;
 import entracte.rig.Taper;
 import entracte.rig.Toggle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,21 +44,23 @@ record PitchRoute(
     }
 
     /**
-     * The part that passes, if the knob is linear; a knob with zero in the middle turns it round.
+     * The part that passes, if the knob goes as its taper; one with zero in the middle turns the
+     * voltage round.
      */
     double factor() {
       Scale scale = scale();
-      return scale.low() < 0
-          ? at / scale.high()
-          : (at - scale.low()) / (scale.high() - scale.low());
+      double turned =
+          scale.low() < 0 ? at / scale.high() : (at - scale.low()) / (scale.high() - scale.low());
+      return Math.signum(turned) * taper.passes(Math.abs(turned));
     }
 
     /** Where the knob would have to stand for a factor. */
     double figureFor(double factor) {
       Scale scale = scale();
+      double turned = Math.signum(factor) * taper.turned(Math.abs(factor));
       return scale.low() < 0
-          ? factor * scale.high()
-          : scale.low() + factor * (scale.high() - scale.low());
+          ? turned * scale.high()
+          : scale.low() + turned * (scale.high() - scale.low());
     }
   }
 
@@ -77,7 +80,7 @@ record PitchRoute(
     Socket root = paths.root(cord);
     boolean clear = true;
     while (!through.contains(root.module())) {
-      List<Cord> fed = fed(root, song);
+      List<Cord> fed = fed(root, song, paths);
       if (fed.isEmpty()) {
         break;
       }
@@ -102,17 +105,37 @@ record PitchRoute(
   }
 
   /** The cords into what passes on to this output: the same channel, or all of the module. */
-  private static List<Cord> fed(Socket out, SongPlan song) {
+  private static List<Cord> fed(Socket out, SongPlan song, PitchPaths paths) {
     boolean control =
         out.module().kind().electrics().signal(out.jack().name()).stream()
             .anyMatch(signal -> signal != Signal.PITCH);
     boolean channel = out.group().form() == Group.Form.CHANNELS;
-    return song.required().stream()
-        .map(plugged -> plugged.cord())
-        .filter(cord -> !control && cord.sink().module().equals(out.module()))
-        .filter(cord -> !channel || cord.sink().number() == out.number())
-        .filter(cord -> cord.sink().jack().name().equals("in") || isOnly(cord.sink()))
+    List<Cord> into =
+        song.required().stream()
+            .map(plugged -> plugged.cord())
+            .filter(cord -> !control && cord.sink().module().equals(out.module()))
+            .filter(cord -> !channel || cord.sink().number() == out.number())
+            .toList();
+    List<Cord> plain =
+        into.stream()
+            .filter(cord -> cord.sink().jack().name().equals("in") || isOnly(cord.sink()))
+            .toList();
+    return plain.isEmpty() ? added(into, paths) : plain;
+  }
+
+  /** A kind may add the voltages of several inputs; one that comes from keys leads the way back. */
+  private static List<Cord> added(List<Cord> into, PitchPaths paths) {
+    boolean plays = into.stream().anyMatch(cord -> PitchPaths.hasPitchInput(cord.sink().module()));
+    return into.stream()
+        .filter(cord -> !plays && !Audible.isMoved(cord.sink()) && !carriesSound(cord.sink()))
+        .sorted(Comparator.comparing(cord -> !PitchPaths.givesPitch(paths.root(cord))))
         .toList();
+  }
+
+  private static boolean carriesSound(Socket in) {
+    return in.jack().name().equals("audio")
+        || in.module().kind().electrics().signal(in.jack().name()).stream()
+            .anyMatch(Signal.AUDIO::equals);
   }
 
   private static boolean isOnly(Socket in) {

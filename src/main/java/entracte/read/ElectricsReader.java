@@ -30,7 +30,8 @@ final class ElectricsReader {
 
   private static final List<String> TAPERS =
       Arrays.stream(Taper.values()).map(Taper::word).toList();
-  private static final Pattern OHMS = Pattern.compile("(\\d{1,6}(?:\\.\\d{1,3})?) ?([kM]?)");
+  private static final Pattern OHMS =
+      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,3})?) ?([kM]?)(?: ?ohms?)?");
   private static final Pattern VOLTS = Pattern.compile("\\d(?:\\.\\d{1,4})?");
 
   private final Notebook notes;

@@ -40,7 +40,9 @@ final class Values {
   OptionalDouble figure(Leaf leaf) {
     OptionalDouble value = Amounts.decimal(leaf.text());
     if (value.isEmpty()) {
-      lost(leaf, "not a figure", "Write it like 4 or 6.5.");
+      String bare = leaf.text().strip().replaceFirst("\\s*[A-Za-z%]+$", "");
+      boolean unit = Amounts.decimal(bare).isPresent();
+      lost(leaf, "not a figure", unit ? "Write " + bare + "." : "Write it like 4 or 6.5.");
     }
     return value;
   }

@@ -6,7 +6,7 @@ import java.util.Locale;
 public enum Taper {
   /** The middle of the scale is half. */
   LINEAR,
-  /** Slow at first, as for loudness; no figure follows from the scale. */
+  /** Slow at first, as for loudness; no two are quite alike. */
   AUDIO,
   /** Nobody has said. */
   UNKNOWN;
@@ -29,6 +29,17 @@ public enum Taper {
           turned <= HALF
               ? turned / HALF * AUDIO_AT_HALF
               : AUDIO_AT_HALF + (turned - HALF) / HALF * (1 - AUDIO_AT_HALF);
+    };
+  }
+
+  /** How far the knob is turned up where it lets this part pass: {@link #passes} turned round. */
+  public double turned(double part) {
+    return switch (this) {
+      case LINEAR, UNKNOWN -> part;
+      case AUDIO ->
+          part <= AUDIO_AT_HALF
+              ? part / AUDIO_AT_HALF * HALF
+              : HALF + (part - AUDIO_AT_HALF) / (1 - AUDIO_AT_HALF) * HALF;
     };
   }
 

@@ -78,6 +78,44 @@ class TrackingTest {
         said("keys.pitch: scale 1.a.in", "scale 1.a.out: osc 1.pitch", "osc 1.saw: main.in"));
   }
 
+  /** Eight tenths of 100 cents are 80. */
+  @Test
+  void aKnobThatIsSetBesideTheWishedScaleIsTold() throws IOException {
+    String[] cords = {
+      "keys.pitch: scale 1.a.in", "scale 1.a.out: osc 1.pitch", "osc 1.saw: main.in"
+    };
+    scale = "{osc 1: quarter tones}\nsettings: {scale 1.a: {amount: 8}}";
+    assertEquals(
+        List.of(
+            "6: \"osc 1\" is to go 50 cents a key, and the knob on the way as it is set makes"
+                + " it 80 / Set the knob otherwise, or change the wish."),
+        said(cords));
+    scale = "{osc 1: quarter tones}\nsettings: {scale 1.a: {amount: 5.1 +-0.1}}";
+    assertEquals(List.of(), said(cords));
+  }
+
+  @Test
+  void aPitchThatIsMadeLessWithoutAWishIsTold() throws IOException {
+    scale = "{}\nsettings: {scale 1.a: {amount: 5}}";
+    assertEquals(
+        List.of(
+            "4: a key goes 50 cents at \"osc 1\", as what is on the way of its pitch is set / If"
+                + " that is meant, say so with scale; else set the knob or the gain step"
+                + " otherwise."),
+        said("keys.pitch: scale 1.a.in", "scale 1.a.out: osc 1.pitch", "osc 1.saw: main.in"));
+  }
+
+  @Test
+  void nothingIsTunedAgainstAKeyboard() throws IOException {
+    scale = "{}\ntune: {osc 1: fifth above keys}";
+    assertEquals(
+        List.of(
+            "6: nothing can be tuned against \"keys\": it has nothing to tune: no pitch input, no"
+                + " octave, no tune and no cutoff / Tune it against an oscillator, or to a note"
+                + " such as E2."),
+        said("keys.pitch: osc 1.pitch", "osc 1.saw: main.in"));
+  }
+
   @Test
   void aWishForTheWrongRoleIsTold() throws IOException {
     scale = "{env 1: quarter tones}\ndrive: {osc 1: wanted}\ntune: {env 1: E2}";

@@ -32,6 +32,25 @@ class WishesTest {
   }
 
   @Test
+  void whatIsNearlyADistanceIsPutRight() {
+    assertEquals(
+        List.of(
+            "error: \"5:4\" is nothing to tune to / Say from which role: \"5:4 above bass\", or"
+                + " below it."),
+        tuned("5:4"));
+    assertEquals(
+        List.of(
+            "error: \"-7 semitones above bass\" is nothing to tune to / Write it without the minus,"
+                + " and \"below\"."),
+        tuned("-7 semitones above bass"));
+    assertEquals(
+        List.of(
+            "error: \"99999 cents above bass\" is nothing to tune to / A distance is at most 9999"
+                + " semitones or cents."),
+        tuned("99999 cents above bass"));
+  }
+
+  @Test
   void whatCannotBeTunedToIsSaid() {
     assertEquals(List.of("error: \"sweetly\" is nothing to tune to / " + FORM), tuned("sweetly"));
     assertEquals(

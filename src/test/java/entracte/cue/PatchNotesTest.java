@@ -56,6 +56,52 @@ class PatchNotesTest {
       scale: {lead: quarter tones}
       """;
 
+  /**
+   * An audio taper passes 10 to 20 % in the middle (common practice; 15 is taken): 15 cents a key,
+   * and the half of the voltage at 5 + 5 x 0.35 / 0.85 = 7.06.
+   */
+  @Test
+  void anAudioTaperIsWorkedWith() {
+    String rig = RIG.replace("TAPER", "audio");
+    List<String> lines =
+        new CraftFiles(folder, rig).song(HALF).papers().songs().get(0).patchNotes().pitch();
+    assertTrue(
+        lines
+            .get(0)
+            .endsWith("15 cents a key, if scale 1 channel 1 amount passes 15 % in the middle"),
+        lines.get(0));
+    assertTrue(
+        lines.get(1).startsWith("osc 1: for 50 cents a key scale 1 channel 1 amount at 7.06 of 10"),
+        lines.get(1));
+  }
+
+  @Test
+  void aKindThatAddsTwoVoltagesIsPlayedByEar() {
+    String rig =
+        RIG.replace("multiple: {taps: 4}", "multiple: {taps: 4}\n  adder: {in: [a, b], out: [out]}")
+            .replace("- mix 1: mixer", "- sum 1: adder")
+            .replace("TAPER", "linear");
+    String song =
+        """
+        roles: {lead: osc 1}
+        connections:
+          env 1.out: sum 1.a
+          keys.pitch: sum 1.b
+          keys.gate: env 1.gate
+          sum 1.out: lead.pitch
+          lead.saw: main.in
+        """;
+    SongSheet sheet = new CraftFiles(folder, rig).song(song).papers().songs().get(0);
+    assertEquals(
+        List.of(
+            "osc 1: more than one voltage comes through sum 1, so no figure tells how far a key"
+                + " goes"),
+        sheet.patchNotes().pitch());
+    assertEquals(
+        List.of("osc 1 plays lead, from keys pitch (left hand) by way of sum 1, through main"),
+        sheet.voices());
+  }
+
   /** Half of 83.33 mV a semitone (1/12 V, a published thread) is 41.67; 24 steps an octave. */
   @Test
   void anAttenuatorAtHalfGivesQuarterTones() {
