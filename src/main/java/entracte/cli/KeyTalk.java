@@ -49,7 +49,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
 
   private final Streams streams;
   private final InstantSource clock;
-  private final KeyTaps taps = new KeyTaps();
+  private final KeyTaps taps = KeyTaps.atOnce();
   private final BlockingQueue<Optional<String>> heard = new LinkedBlockingQueue<>();
   private final List<AutoCloseable> open = new ArrayList<>();
   private Optional<FootLogic> press = Optional.empty();
@@ -200,7 +200,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
                   ? BACK
                   : Character.toString(letter.point()).toLowerCase(Locale.ROOT)));
     } else if (key instanceof Key.Says says) {
-      taps.hear(says.input(), clock.millis()).flatMap(KeyTalk::meant).ifPresent(this::hear);
+      taps.hear(says.input(), clock.millis(), false).flatMap(KeyTalk::meant).ifPresent(this::hear);
     }
   }
 
@@ -208,7 +208,7 @@ final class KeyTalk implements Talk, Wiring.Listener {
     return switch (input) {
       case NEXT, ENTER, DOWN -> Optional.of(NEXT);
       case BACK, UP -> Optional.of(BACK);
-      case HOLD, MENU, SEND_AGAIN, QUIET, UNDO, READY -> Optional.empty();
+      case HOLD, MENU, SEND_AGAIN, QUIET, UNDO, READY, CLOSE -> Optional.empty();
     };
   }
 

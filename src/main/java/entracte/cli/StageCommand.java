@@ -25,6 +25,8 @@ import picocli.CommandLine.Option;
       "",
       "Keys: page down, right, down, space or enter: next. Page up, left, up: back. F1 or tab:"
           + " menu. F2: send again. F3: quiet. F4: undo. F5: what may be made ready. Ctrl-C: leave."
+          + " In the menu, next: a line down; held down for a second, or enter: take the line;"
+          + " back or escape: close."
     },
     footer = {
       "",

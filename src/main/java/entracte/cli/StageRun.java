@@ -83,7 +83,7 @@ final class StageRun implements Wiring.Listener {
     this.journal = journal;
     this.clock = clock;
     press = rig.footSwitch().map(p -> Foot.of(p, p.press())).orElse(new Foot(Optional.empty()));
-    taps = new KeyTaps(rig.footSwitch().map(Foot::lockOutMillis).orElse(0L));
+    taps = KeyTaps.onStage(rig.footSwitch().map(Foot::lockOutMillis).orElse(0L));
     back = rig.footSwitch().filter(p -> !p.back().isEmpty()).map(p -> Foot.of(p, p.back()));
   }
 
@@ -145,6 +145,7 @@ final class StageRun implements Wiring.Listener {
     }
     outbox.stuck(now()).ifPresent(this::stuck);
     press.logic().flatMap(logic -> logic.stays(now())).ifPresent(held -> say(Input.HOLD, now()));
+    taps.settled(now()).ifPresent(meant -> meant(meant, now()));
     return !leaves;
   }
 
@@ -196,11 +197,28 @@ final class StageRun implements Wiring.Listener {
     } else if (key instanceof Key.Letter letter && night.menuOpen()) {
       take(new Event.Typed(at, letter.point()));
     } else if (key instanceof Key.Says says) {
-      Optional<Input> input =
-          night.menuOpen() || !steps(says.input())
-              ? Optional.of(says.input())
-              : taps.hear(says.input(), at);
-      input.ifPresent(meant -> say(meant, at));
+      says(says.input(), at);
+    }
+  }
+
+  private void says(Input input, long at) {
+    taps.settled(at).ifPresent(before -> meant(before, at));
+    if (!steps(input)) {
+      say(input, at);
+      return;
+    }
+    boolean takesLines = input == Input.NEXT || input == Input.DOWN;
+    taps.hear(input, at, night.menuOpen())
+        .filter(meant -> meant != Input.HOLD || takesLines || !night.menuOpen())
+        .ifPresent(meant -> meant(meant, at));
+  }
+
+  /** A key that has left a menu has done its work, lest it open the menu again as it is held. */
+  private void meant(Input input, long at) {
+    boolean inMenu = night.menuOpen();
+    say(input, at);
+    if (inMenu && !night.menuOpen()) {
+      taps.lock();
     }
   }
 
@@ -208,11 +226,14 @@ final class StageRun implements Wiring.Listener {
   private static boolean steps(Input input) {
     return switch (input) {
       case NEXT, BACK, UP, DOWN, ENTER -> true;
-      case HOLD, MENU, SEND_AGAIN, QUIET, UNDO, READY -> false;
+      case HOLD, MENU, SEND_AGAIN, QUIET, UNDO, READY, CLOSE -> false;
     };
   }
 
   private void say(Input input, long at) {
+    if (input == Input.CLOSE && !night.menuOpen()) {
+      return; // what slips through from unknown sequences of a terminal is nobody's word
+    }
     troubles.acknowledge();
     take(new Event.Pressed(at, input));
   }

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 /**
  * One line of a menu, and what it does.
  *
- * @param opens whether it only leads to another menu
+ * @param opens whether it only leads to another menu, or out of this one
  */
 record Choice(String label, Consumer<Draft> act, boolean opens) {
   Choice(String label, Consumer<Draft> act) {

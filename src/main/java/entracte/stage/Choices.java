@@ -22,6 +22,7 @@ final class Choices {
   static List<Choice> of(Draft draft, Night night, Menu menu) {
     Choices choices = new Choices(draft, night);
     choices.fill(menu);
+    choices.all.add(new Choice("close this menu", d -> d.menu = Optional.empty(), true));
     String filter = letters(menu.filter());
     return choices.all.stream().filter(choice -> letters(choice.label()).contains(filter)).toList();
   }

@@ -14,6 +14,8 @@ public enum Input {
   SEND_AGAIN,
   QUIET,
   UNDO,
+  /** Closes a menu; without a menu it says nothing. */
+  CLOSE,
   /** Shows or hides what may be made ready while the song sounds. */
   READY
 }

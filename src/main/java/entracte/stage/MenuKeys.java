@@ -14,7 +14,7 @@ final class MenuKeys {
     switch (input) {
       case NEXT, DOWN -> mark(draft, menu, menu.marked() + 1, choices.size());
       case UP -> mark(draft, menu, menu.marked() - 1, choices.size());
-      case BACK, MENU, UNDO -> draft.menu = Optional.empty();
+      case BACK, MENU, UNDO, CLOSE -> draft.menu = Optional.empty();
       case ENTER, HOLD -> {
         draft.menu = Optional.empty();
         if (!choices.isEmpty()) {

@@ -10,7 +10,7 @@ final class NextPress {
   static String says(Show show, Night night) {
     State now = night.now();
     if (now.menu().isPresent()) {
-      return "next: one line down; hold: take it; back: close";
+      return "next: a line down; hold or Enter: take it; Escape: close";
     }
     return "next: "
         + switch (now.phase()) {

@@ -92,6 +92,7 @@ public final class Stage {
       case SEND_AGAIN -> again();
       case QUIET -> quiet();
       case READY -> ready();
+      case CLOSE -> new Turn(before, List.of());
       case DOWN -> next();
       case UP -> back();
     };

@@ -26,6 +26,7 @@ final class Keys {
       case F3 -> says(Input.QUIET);
       case F4 -> says(Input.UNDO);
       case F5 -> says(Input.READY);
+      case Escape -> says(Input.CLOSE);
       case Backspace -> Optional.of(new Key.Letter(BACKSPACE));
       case EOF -> Optional.of(new Key.Leaves());
       case Character -> character(stroke);

@@ -26,6 +26,7 @@ import java.util.concurrent.atomic.AtomicInteger;
  * <pre>
  * start                 the stage begins, or takes the night up again
  * key page down         a key of the terminal
+ * hold 500 page down    a key is down for 1.5 s; it repeats after 500 ms and then every 44 ms
  * type swap             letters
  * foot                  the pedal goes down and, 200 ms later, up; then a second passes
  * midi Pedal B0 40 7F   three bytes from a device that gives
@@ -40,6 +41,11 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class Scenario implements AutoCloseable {
   private static final long PATIENCE_NANOS = 60_000_000_000L;
   private static final int ROUNDS = 3;
+  private static final int HELD_MILLIS = 1500;
+
+  /** As the machine of the user who leaned on a key repeats. */
+  private static final int REPEAT_MILLIS = 44;
+
   private static final Map<String, KeyType> KEYS =
       Map.of(
           "page down", KeyType.PageDown,
@@ -50,7 +56,8 @@ final class Scenario implements AutoCloseable {
           "F2", KeyType.F2,
           "F3", KeyType.F3,
           "F4", KeyType.F4,
-          "F5", KeyType.F5);
+          "F5", KeyType.F5,
+          "escape", KeyType.Escape);
 
   private final Path set;
   private final HandClock clock = new HandClock();
@@ -86,6 +93,7 @@ final class Scenario implements AutoCloseable {
     switch (words[0]) {
       case "start" -> start();
       case "key" -> key(new KeyStroke(KEYS.get(rest)));
+      case "hold" -> hold(rest.split(" ", 2));
       case "type" -> type(rest);
       case "foot" -> foot();
       case "midi" -> midi(rest);
@@ -123,10 +131,25 @@ final class Scenario implements AutoCloseable {
   }
 
   private void key(KeyStroke stroke) throws InterruptedException {
+    stroke(stroke);
+    clock.pass(600);
+  }
+
+  private void stroke(KeyStroke stroke) throws InterruptedException {
     int before = keys.get();
     window.addInput(stroke);
     await(() -> keys.get() > before);
-    clock.pass(600);
+  }
+
+  private void hold(String[] delayAndKey) throws InterruptedException {
+    KeyStroke stroke = new KeyStroke(KEYS.get(delayAndKey[1]));
+    int delay = Integer.parseInt(delayAndKey[0]);
+    stroke(stroke);
+    clock.pass(delay);
+    for (int at = delay; at < HELD_MILLIS; at += REPEAT_MILLIS) {
+      stroke(stroke);
+      clock.pass(REPEAT_MILLIS);
+    }
   }
 
   private void type(String letters) throws InterruptedException {

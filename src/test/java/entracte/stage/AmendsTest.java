@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import entracte.cue.Change;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -254,6 +255,31 @@ final class AmendsTest {
     assertEquals(1, small.night.now().menu().orElseThrow().marked());
     small.press(Input.HOLD);
     assertFalse(small.night.menuOpen());
+  }
+
+  @Test
+  void everyMenuHasALineThatClosesItAndIsNothingToTakeBack() {
+    for (Menu.Page page : Menu.Page.values()) {
+      SmallShow show = new SmallShow().begin().next(4);
+      Night before = show.night;
+      show.press(Input.MENU);
+      Draft draft = new Draft(show.show, show.night.now(), show.now);
+      draft.menu = Optional.of(Menu.of(page));
+      show.night = new Night(draft.state(), before.past());
+      show.press(Input.UP).press(Input.HOLD);
+      assertFalse(show.night.menuOpen(), page.title());
+      assertEquals(before.past(), show.night.past());
+    }
+  }
+
+  @Test
+  void escapeClosesAMenuAndElseSaysNothing() {
+    small.next(4);
+    Night before = small.night;
+    assertEquals(before, small.press(Input.CLOSE).night);
+    small.press(Input.MENU).press(Input.CLOSE);
+    assertFalse(small.night.menuOpen());
+    assertEquals(before.past(), small.night.past());
   }
 
   /** Only the next way was found in time; the rest is asked for when the song begins. */

@@ -85,6 +85,7 @@ final class StageScreenTest {
       assertEquals(new Key.Says(Input.BACK), press(new KeyStroke(KeyType.PageUp)));
       assertEquals(new Key.Says(Input.BACK), press(new KeyStroke(KeyType.ArrowLeft)));
       assertEquals(new Key.Says(Input.MENU), press(new KeyStroke(KeyType.F1)));
+      assertEquals(new Key.Says(Input.CLOSE), press(new KeyStroke(KeyType.Escape)));
       assertEquals(new Key.Letter('x'), press(new KeyStroke('x', false, false)));
       assertEquals(new Key.Leaves(), press(new KeyStroke('c', true, false)));
     }
@@ -96,7 +97,6 @@ final class StageScreenTest {
     try (StageScreen screen = StageScreen.on(terminal, Palette.ONE, keys::add)) {
       assertEquals(24, screen.height());
       terminal.addInput(new KeyStroke('[', false, true));
-      terminal.addInput(new KeyStroke(KeyType.Escape));
       assertEquals(new Key.Says(Input.QUIET), press(new KeyStroke(KeyType.F3)));
     }
   }
