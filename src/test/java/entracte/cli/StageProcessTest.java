@@ -68,15 +68,15 @@ final class StageProcessTest {
   @Test
   void itShowsHearsAndGivesTheTerminalBack() throws Exception {
     try (Tmux tmux = new Tmux(folder).start(80, 24, "", set)) {
-      tmux.await(row -> row.equals("move 1 of 24"));
+      tmux.await(row -> row.equals("move 1 of 25"));
       press(tmux);
-      tmux.await(row -> row.equals("move 2 of 24"));
+      tmux.await(row -> row.equals("move 2 of 25"));
       assertEquals("1", tmux.says("alternate_on"));
       assertEquals("0", tmux.says("cursor_flag"));
       tmux.resize(40, 12);
       List<String> small = tmux.await(row -> row.startsWith("next: this move is done"));
       assertEquals(12, small.size());
-      assertEquals("move 2 of 24", small.get(3));
+      assertEquals("move 2 of 25", small.get(3));
       tmux.keys("C-c");
       tmux.await(row -> row.equals("the stage ended with 0"));
       restored(tmux);
@@ -111,18 +111,18 @@ final class StageProcessTest {
   void aDiskThatIsFullIsToldAndTheShowGoesOn() throws Exception {
     Path journal = set.resolve("stage.journal");
     try (Tmux tmux = new Tmux(folder).start(80, 24, "", set)) {
-      tmux.await(row -> row.equals("move 1 of 24"));
+      tmux.await(row -> row.equals("move 1 of 25"));
       tmux.kill("-KILL");
     }
     long blocks = Files.size(journal) / 1024 + 1;
     try (Tmux tmux = new Tmux(folder).start(80, 24, "ulimit -f " + blocks, set)) {
-      tmux.await(row -> row.equals("move 1 of 24"));
+      tmux.await(row -> row.equals("move 1 of 25"));
       int move = 1;
       while (tmux.screen().stream().noneMatch(row -> row.startsWith("This night is not kept"))) {
-        assertTrue(move < 24, "the limit was never reached");
+        assertTrue(move < 25, "the limit was never reached");
         press(tmux);
         move++;
-        String shown = "move " + move + " of 24";
+        String shown = "move " + move + " of 25";
         tmux.await(row -> row.equals(shown));
       }
       tmux.kill("-KILL");

@@ -88,7 +88,7 @@ class AuthorTest {
     Plan plan = plan(mine.getParent(), Start.bare());
     assertTrue(
         text(plan, Part.ENGINEER)
-            .contains("2 Bread Clock (0:42). talk before it, 1:00: leave the microphone open;"),
+            .contains("2 Bread Clock (0:32). talk before it, 1:00: leave the microphone open;"),
         text(plan, Part.ENGINEER));
     assertTrue(text(plan, Part.ORDER).contains("gap 0:45, talk 1:00"), text(plan, Part.ORDER));
     assertTrue(text(plan, Part.CHANGEOVERS).contains("gap 45 s, talk meanwhile 1 min."));
