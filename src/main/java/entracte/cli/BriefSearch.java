@@ -8,18 +8,19 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.management.JMException;
 import javax.management.ObjectName;
 
 /**
- * Plans in a process that will soon end. The virtual machine's optimising compiler takes some ten
- * seconds over the planner, on cores that the search needs; what it makes is faster, but a brief
- * search is over by then. So it is told to leave the planner to the quick compiler, by the compiler
- * control of JEP 165. Where a virtual machine knows of none, the search is slower, and finds the
- * same.
+ * Plans where a search is over soon, or none of several takes long. The virtual machine's
+ * optimising compiler takes some ten seconds over the planner, on cores that the search needs; what
+ * it makes is faster, but a brief search is over by then. So it is told to leave the planner to the
+ * quick compiler, by the compiler control of JEP 165. Where a virtual machine knows of none, the
+ * search is slower, and finds the same.
  */
 final class BriefSearch {
-  /** Up to how long a search is brief, in seconds: where both compilers come equally far. */
+  /** Up to how long a search is brief, in seconds: so far the quick compiler was seen ahead. */
   private static final double BRIEF = 20;
 
   /** Smaller sets are planned before any compiler is done. */
@@ -28,11 +29,12 @@ final class BriefSearch {
   private static final String DIRECTIVE =
       "[{match: [\"entracte/plan/*.*\"], c2: {Exclude: true}}]\n";
 
-  private BriefSearch() {}
+  /** Once is enough for all searches of a process. */
+  private final AtomicBoolean told = new AtomicBoolean();
 
-  static Result plan(PlayableSet set, Options options) {
+  Result plan(PlayableSet set, Options options) {
     boolean isBrief = options.rounds() != Options.NO_LIMIT || options.seconds() <= BRIEF;
-    if (isBrief && set.parts().size() > SMALL) {
+    if (isBrief && set.parts().size() > SMALL && told.compareAndSet(false, true)) {
       leaveToTheQuickCompiler();
     }
     return Planner.plan(set, options);
