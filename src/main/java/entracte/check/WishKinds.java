@@ -3,12 +3,10 @@ package entracte.check;
 import entracte.rig.Direction;
 import entracte.rig.Group;
 import entracte.rig.Kind;
+import entracte.rig.NameWords;
 import entracte.rig.PitchControl;
 import entracte.rig.Signal;
 import entracte.rig.Toggle;
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Which kinds can answer to what a patch wishes for the ear. */
@@ -21,9 +19,6 @@ final class WishKinds {
 
   /** A filter that is made to sing is tuned by its cutoff. */
   private static final String CUTOFF = "cutoff";
-
-  private static final Set<String> LOUDER =
-      Set.of("gain", "drive", "boost", "overdrive", "level", "volume");
 
   private WishKinds() {}
 
@@ -50,11 +45,8 @@ final class WishKinds {
   }
 
   static boolean canDrive(Kind kind) {
-    return controls(kind).anyMatch(name -> says(name) || Toggle.of(kind, name).hasGain());
-  }
-
-  private static boolean says(String control) {
-    return Arrays.stream(control.toLowerCase(Locale.ROOT).split("\\W+")).anyMatch(LOUDER::contains);
+    return controls(kind)
+        .anyMatch(name -> NameWords.sayLoudness(name) || Toggle.of(kind, name).hasGain());
   }
 
   private static Stream<String> controls(Kind kind) {

@@ -4,7 +4,6 @@ import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
-import entracte.cue.Verb;
 import entracte.plan.Plan;
 import entracte.plan.Result;
 import entracte.print.Fill;
@@ -75,11 +74,9 @@ final class PlanText {
     if (cue.steps().isEmpty()) {
       fill("Nothing moves.", "  ");
     }
-    boolean tuned = false;
     for (Step step : cue.steps()) {
-      if (step.verb() == Verb.TUNE && !tuned) {
+      if (cue.beginsTuning(step)) {
         list("Before tuning: ", cue.ear().before());
-        tuned = true;
       }
       boolean mark = step.early() && !why;
       fill(step.text() + (mark ? " (early, song " + (step.forSong() + 1) + ")" : ""), "  ");
@@ -97,30 +94,17 @@ final class PlanText {
   }
 
   private static String head(Cue cue) {
-    String way = cue.setUp() ? "Set-up for " : "To ";
     String gap =
         cue.setUp() || cue.gapSeconds().isEmpty()
             ? ""
             : " of a gap of " + TimeText.of(cue.gapSeconds().getAsDouble());
-    return way
-        + cue.number()
-        + " "
-        + cue.song()
+    return cue.heading()
         + ": "
         + Totals.moves(cue.moves())
         + ", about "
         + TimeText.of(cue.seconds())
-        + runs(cue)
+        + cue.ofRuns()
         + gap;
-  }
-
-  /** From how many runs the seconds come; nothing where they are an estimate. */
-  private static String runs(Cue cue) {
-    return switch (cue.runs()) {
-      case 0 -> "";
-      case 1 -> " (1 run)";
-      default -> " (" + cue.runs() + " runs)";
-    };
   }
 
   private void list(String label, List<String> items) {

@@ -4,15 +4,13 @@ import entracte.plan.PluggedCord;
 import entracte.plan.SongPlan;
 import entracte.rig.Cord;
 import entracte.rig.Module;
+import entracte.rig.NameWords;
 import entracte.rig.Signal;
 import entracte.rig.Socket;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
  * Which modules of a song are heard: those whose cords lead out of the rig in the end. What shakes
@@ -93,7 +91,7 @@ final class Audible {
 
   /** An oscillator sounds by itself: what comes into it only moves it, unless its kind says so. */
   private static boolean takesSound(Socket sink) {
-    boolean sounds = words(sink).anyMatch(SOUND::contains);
+    boolean sounds = NameWords.say(sink.jack().name(), SOUND);
     return sink.module()
         .kind()
         .electrics()
@@ -104,10 +102,6 @@ final class Audible {
 
   /** Whether an input is named for what its voltage moves. */
   static boolean isMoved(Socket sink) {
-    return words(sink).anyMatch(MOVED::contains);
-  }
-
-  private static Stream<String> words(Socket sink) {
-    return Arrays.stream(sink.jack().name().toLowerCase(Locale.ROOT).split("\\W+"));
+    return NameWords.say(sink.jack().name(), MOVED);
   }
 }

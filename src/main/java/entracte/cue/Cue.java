@@ -60,6 +60,29 @@ public record Cue(
     parked = List.copyOf(parked);
   }
 
+  /** {@code To 3 Late Bus}, {@code Set-up for 1 Kettle}. */
+  public String heading() {
+    return (setUp ? "Set-up for " : "To ") + number + " " + song;
+  }
+
+  /** From how many runs the seconds come: {@code (3 runs)}; nothing where they are an estimate. */
+  public String ofRuns() {
+    return switch (runs) {
+      case 0 -> "";
+      case 1 -> " (1 run)";
+      default -> " (" + runs + " runs)";
+    };
+  }
+
+  /** Whether a step is the first that tunes: before it stands what is seen to before tuning. */
+  public boolean beginsTuning(Step step) {
+    return steps.stream()
+        .filter(each -> each.verb() == Verb.TUNE)
+        .findFirst()
+        .filter(step::equals)
+        .isPresent();
+  }
+
   /** As the problem counts them: plugs, turns and flips. */
   public int moves() {
     return steps.stream().mapToInt(Step::moves).sum();

@@ -5,15 +5,13 @@ import entracte.plan.SongPlan.CastAs;
 import entracte.rig.Control;
 import entracte.rig.GainStep;
 import entracte.rig.Group;
+import entracte.rig.NameWords;
 import entracte.rig.Position;
 import entracte.rig.Toggle;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * What the way to a song does to the gains of its modules, for somebody at a mixing desk who knows
@@ -22,9 +20,6 @@ import java.util.Set;
  * the sum of {@link Levels}.
  */
 final class DeskNotes {
-  private static final Set<String> LOUDNESS =
-      Set.of("gain", "drive", "boost", "overdrive", "level", "volume");
-
   private DeskNotes() {}
 
   static List<String> of(Optional<SongPlan> before, SongPlan song) {
@@ -40,7 +35,7 @@ final class DeskNotes {
         .distinct()
         .flatMap(module -> module.controls().stream())
         .filter(control -> control.group().form() == Group.Form.OWN)
-        .filter(DeskNotes::isLoudness)
+        .filter(control -> NameWords.sayLoudness(control.name()))
         .flatMap(control -> change(before, song, control).stream())
         .toList();
   }
@@ -65,10 +60,5 @@ final class DeskNotes {
     return was.isEmpty() || is.isEmpty()
         ? Optional.of("from " + from + " to " + to)
         : Optional.of(GainStep.words(GainStep.decibels(is.getAsDouble() / was.getAsDouble())));
-  }
-
-  private static boolean isLoudness(Control control) {
-    return Arrays.stream(control.name().toLowerCase(Locale.ROOT).split("\\W+"))
-        .anyMatch(LOUDNESS::contains);
   }
 }

@@ -3,9 +3,9 @@ package entracte.cue;
 import entracte.plan.SongPlan;
 import entracte.rig.Control;
 import entracte.rig.Module;
+import entracte.rig.NameWords;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -50,8 +50,7 @@ record Ear(Set<String> cords, Map<String, Long> loads, Map<String, String> setti
   }
 
   private static boolean isTuning(Control control) {
-    String name = control.name().toLowerCase(Locale.ROOT);
-    return List.of(name.split("\\W+")).stream().anyMatch(TUNING_WORDS::contains);
+    return NameWords.say(control.name(), TUNING_WORDS);
   }
 
   /** What is otherwise since {@code before}; empty if nothing is. */

@@ -4,11 +4,11 @@ import entracte.plan.Action;
 import entracte.plan.Changeover;
 import entracte.plan.SongPlan;
 import entracte.rig.Control;
+import entracte.rig.NameWords;
 import entracte.rig.Position;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -83,9 +83,8 @@ final class LastLook {
   }
 
   private static int rank(Control control) {
-    List<String> words = List.of(control.name().toLowerCase(Locale.ROOT).split("\\W+"));
     for (int rank = 0; rank < HARMLESS; rank++) {
-      if (WORST_FIRST.get(rank).stream().anyMatch(words::contains)) {
+      if (NameWords.say(control.name(), WORST_FIRST.get(rank))) {
         return rank;
       }
     }

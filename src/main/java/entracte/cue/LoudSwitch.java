@@ -1,8 +1,7 @@
 package entracte.cue;
 
+import entracte.rig.NameWords;
 import entracte.rig.Toggle;
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -23,12 +22,7 @@ final class LoudSwitch {
   static String caution(Toggle toggle) {
     boolean loud =
         Stream.concat(Stream.of(toggle.name()), toggle.positions().stream())
-            .map(text -> text.toLowerCase(Locale.ROOT))
-            .anyMatch(LoudSwitch::saysLoud);
+            .anyMatch(text -> NameWords.say(text, WORDS));
     return loud || toggle.hasGain() ? CAUTION : "";
-  }
-
-  private static boolean saysLoud(String text) {
-    return Arrays.stream(text.split("\\W+")).anyMatch(WORDS::contains);
   }
 }

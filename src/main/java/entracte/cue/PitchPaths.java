@@ -5,13 +5,14 @@ import entracte.plan.SongPlan;
 import entracte.rig.Cord;
 import entracte.rig.Direction;
 import entracte.rig.Module;
+import entracte.rig.NameWords;
 import entracte.rig.Signal;
 import entracte.rig.Socket;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where the pitch of each module comes from in one song, followed back through its multiples. */
 final class PitchPaths {
@@ -75,8 +76,7 @@ final class PitchPaths {
   }
 
   private static boolean isNamedPitch(Socket socket) {
-    String name = socket.jack().name().toLowerCase(Locale.ROOT);
-    return List.of(name.split("\\W+")).contains("pitch");
+    return NameWords.say(socket.jack().name(), Set.of("pitch"));
   }
 
   /** The inputs that share one output, and whether a multiple that loses nothing is between. */

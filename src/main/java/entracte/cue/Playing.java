@@ -5,6 +5,7 @@ import entracte.rig.Control;
 import entracte.rig.Cord;
 import entracte.rig.Direction;
 import entracte.rig.Module;
+import entracte.rig.NameWords;
 import entracte.rig.Position;
 import entracte.rig.Socket;
 import java.util.ArrayList;
@@ -70,7 +71,7 @@ final class Playing {
         .electrics()
         .playedBy()
         .forEach((who, jacks) -> players.addAll(jacks.contains(jack) ? List.of(who) : List.of()));
-    boolean named = List.of(jack.toLowerCase(Locale.ROOT).split("\\W+")).contains(WHEEL);
+    boolean named = NameWords.say(jack, Set.of(WHEEL));
     return players.isEmpty() && named ? List.of(WHEEL) : players;
   }
 

@@ -5,12 +5,11 @@ import entracte.plan.SongPlan;
 import entracte.rig.Control;
 import entracte.rig.Cord;
 import entracte.rig.Module;
+import entracte.rig.NameWords;
 import entracte.rig.Position;
 import entracte.rig.Scale;
 import entracte.rig.Socket;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -90,17 +89,13 @@ final class Waves {
   private boolean isInTheMiddle(Control knob) {
     Optional<Scale> scale = knob.scale();
     return scale.isPresent()
-        && says(knob.name(), WIDTH)
+        && NameWords.say(knob.name(), WIDTH)
         && Objects.equals(
             song.positions().get(knob),
             new Position.At((scale.get().low() + scale.get().high()) / 2));
   }
 
   private static boolean says(Socket socket, Set<String> words) {
-    return says(socket.jack().name(), words);
-  }
-
-  private static boolean says(String name, Set<String> words) {
-    return Arrays.stream(name.toLowerCase(Locale.ROOT).split("\\W+")).anyMatch(words::contains);
+    return NameWords.say(socket.jack().name(), words);
   }
 }

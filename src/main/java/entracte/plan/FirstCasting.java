@@ -61,11 +61,9 @@ final class FirstCasting {
 
   /** Counts, or takes back, what a song wants of the jumpers. */
   private void vote(Casting casting, int song, int by) {
-    Shape.JumperWants wants = problem.shapes.get(song).get(casting.shape[song]).jumpers;
-    for (int want = 0; want < wants.role().length; want++) {
-      int module = casting.module[song][wants.role()[want]];
-      int kind = rig.kindOfModule[module];
-      jumpers.change(module, wants.jumperOf()[want][kind], wants.positionOf()[want][kind], by);
+    Shape shape = problem.shapes.get(song).get(casting.shape[song]);
+    for (int role = 0; role < shape.roles(); role++) {
+      jumpers.count(shape, role, casting.module[song][role], by);
     }
   }
 

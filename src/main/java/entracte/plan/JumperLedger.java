@@ -7,10 +7,12 @@ import java.util.Arrays;
  * the whole set, so needs for any other than the one most wanted are conflicts.
  */
 final class JumperLedger {
+  private final RigIndex rig;
   private final int[][][] needs;
   private int conflicts;
 
   JumperLedger(RigIndex rig) {
+    this.rig = rig;
     needs = new int[rig.modules.size()][][];
     for (int m = 0; m < needs.length; m++) {
       needs[m] =
@@ -20,11 +22,20 @@ final class JumperLedger {
     }
   }
 
-  void change(int module, int jumper, int position, int by) {
+  private void change(int module, int jumper, int position, int by) {
     int[] counts = needs[module][jumper];
     conflicts -= conflicts(counts);
     counts[position] += by;
     conflicts += conflicts(counts);
+  }
+
+  /** Counts, or takes back, what a role of a song needs of the module that plays it. */
+  void count(Shape shape, int role, int module, int by) {
+    int kind = rig.kindOfModule[module];
+    for (int need : shape.jumpers.ofRole()[role]) {
+      change(
+          module, shape.jumpers.jumperOf()[need][kind], shape.jumpers.positionOf()[need][kind], by);
+    }
   }
 
   private static int conflicts(int[] counts) {

@@ -24,14 +24,8 @@ final class LastTouch {
     Optional<Plan> other =
         stop.getAsBoolean()
             ? Optional.empty()
-            : new Finish(problem).plan(renamed).filter(it -> isAsGood(it, plan));
+            : new Finish(problem).plan(renamed).filter(it -> !options.prefers(plan, it));
     return other.isPresent() ? suitGaps(other.get(), renamed) : suitGaps(plan, casting);
-  }
-
-  private boolean isAsGood(Plan one, Plan other) {
-    return options.aim() == Aim.FASTEST
-        ? one.seconds(options.tempo()) <= other.seconds(options.tempo())
-        : one.moves() == other.moves() && one.setUpMoves() <= other.setUpMoves();
   }
 
   private Plan suitGaps(Plan plan, Casting casting) {

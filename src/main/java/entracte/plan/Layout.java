@@ -138,7 +138,7 @@ final class Layout {
     }
     cords.setPlaying(module, song + 1, true);
     wantControls(song, role, module, true);
-    needJumpers(song, role, module, 1);
+    jumpers.count(shape(song), role, module, 1);
     shutStrips(song, module, true);
   }
 
@@ -151,7 +151,7 @@ final class Layout {
     shutStrips(song, module, false);
     cords.setPlaying(module, song + 1, false);
     wantControls(song, role, module, false);
-    needJumpers(song, role, module, -1);
+    jumpers.count(shape(song), role, module, -1);
   }
 
   private void wantControls(int song, int role, int module, boolean wanted) {
@@ -173,14 +173,6 @@ final class Layout {
       } else {
         controls.leave(control, song + 1);
       }
-    }
-  }
-
-  private void needJumpers(int song, int role, int module, int by) {
-    Shape.JumperWants needs = shape(song).jumpers;
-    int kind = rig.kindOfModule[module];
-    for (int n : needs.ofRole()[role]) {
-      jumpers.change(module, needs.jumperOf()[n][kind], needs.positionOf()[n][kind], by);
     }
   }
 

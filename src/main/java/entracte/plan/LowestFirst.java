@@ -1,6 +1,7 @@
 package entracte.plan;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The same casting by other names: of modules, and of strips, that nothing tells apart, those with
@@ -21,69 +22,43 @@ final class LowestFirst {
   }
 
   Casting of(Casting casting) {
-    Casting moved = renamed(casting, stripsOfModules(newModules(casting)));
-    return renamed(moved, newStrips(moved));
-  }
-
-  private int[] newModules(Casting casting) {
-    int[] name = nameless(rig.modules.size());
-    boolean[] taken = new boolean[name.length];
-    for (int[] modules : casting.module) {
-      for (int module : modules) {
-        nameModule(module, name, taken);
-      }
-    }
-    for (int module = 0; module < name.length; module++) {
-      nameModule(module, name, taken);
-    }
-    return name;
-  }
-
-  private void nameModule(int module, int[] name, boolean[] taken) {
-    int least = 0;
-    while (name[module] == NONE
-        && (taken[least] || alike.moduleClass[least] != alike.moduleClass[module])) {
-      least++;
-    }
-    if (name[module] == NONE) {
-      name[module] = least;
-      taken[least] = true;
-    }
-  }
-
-  private int[] stripsOfModules(int[] newModule) {
-    int[] name = new int[rig.strips()];
-    for (int strip = 0; strip < name.length; strip++) {
+    int[] newModule = named(casting.module, alike.moduleClass);
+    int[] newStrip = new int[rig.strips()];
+    for (int strip = 0; strip < newStrip.length; strip++) {
       int module = rig.moduleOfStrip[strip];
-      name[strip] = strip - rig.firstStrip[module][0] + rig.firstStrip[newModule[module]][0];
+      newStrip[strip] = strip - rig.firstStrip[module][0] + rig.firstStrip[newModule[module]][0];
     }
+    Casting moved = renamed(casting, newStrip);
+    return renamed(moved, named(moved.strip, stripClass()));
+  }
+
+  /** For each number the lowest of its class that is left, in the order in which songs use them. */
+  private static int[] named(int[][] bySong, int[] classOf) {
+    int[] name = new int[classOf.length];
+    Arrays.fill(name, NONE);
+    boolean[] taken = new boolean[classOf.length];
+    IntStream used = Arrays.stream(bySong).flatMapToInt(Arrays::stream);
+    IntStream.concat(used, IntStream.range(0, classOf.length))
+        .filter(each -> name[each] == NONE)
+        .forEach(
+            each -> {
+              int least = 0;
+              while (taken[least] || classOf[least] != classOf[each]) {
+                least++;
+              }
+              name[each] = least;
+              taken[least] = true;
+            });
     return name;
   }
 
-  private int[] newStrips(Casting casting) {
-    int[] name = nameless(rig.strips());
-    boolean[] taken = new boolean[name.length];
-    for (int[] strips : casting.strip) {
-      for (int strip : strips) {
-        nameStrip(strip, name, taken);
-      }
+  /** Strips of one group are alike, but for those that are told apart: each its own class. */
+  private int[] stripClass() {
+    int[] classOf = new int[rig.strips()];
+    for (int strip = 0; strip < classOf.length; strip++) {
+      classOf[strip] = alike.stripIsSpecial[strip] ? classOf.length + strip : firstOfGroup(strip);
     }
-    for (int strip = 0; strip < name.length; strip++) {
-      nameStrip(strip, name, taken);
-    }
-    return name;
-  }
-
-  private void nameStrip(int strip, int[] name, boolean[] taken) {
-    if (name[strip] != NONE) {
-      return;
-    }
-    int least = alike.stripIsSpecial[strip] ? strip : firstOfGroup(strip);
-    while (taken[least] || least != strip && alike.stripIsSpecial[least]) {
-      least++;
-    }
-    name[strip] = least;
-    taken[least] = true;
+    return classOf;
   }
 
   private int firstOfGroup(int strip) {
@@ -109,11 +84,5 @@ final class LowestFirst {
       other.shut[newStrip[strip]] = casting.shut[strip].clone();
     }
     return other;
-  }
-
-  private static int[] nameless(int size) {
-    int[] name = new int[size];
-    Arrays.fill(name, NONE);
-    return name;
   }
 }

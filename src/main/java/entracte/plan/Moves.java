@@ -16,8 +16,6 @@ import java.util.SplittableRandom;
  * where its fellow is in the songs before or after, so that it may stay in.
  */
 final class Moves {
-  private static final int NONE = -1;
-
   private final Problem problem;
   private final RigIndex rig;
   private final Ledger ledger;
@@ -79,7 +77,7 @@ final class Moves {
         random.nextBoolean()
             ? besideACord(song, role)
             : candidates[random.nextInt(candidates.length)];
-    if (b == NONE || a == b || !fits(song, a, b)) {
+    if (b == CordLedger.NOTHING || a == b || !fits(song, a, b)) {
       return false;
     }
     chooseRun(song);
@@ -98,12 +96,12 @@ final class Moves {
     Shape shape = shape(song);
     int[] cords = shape.cordsOfRole[role];
     if (cords.length == 0) {
-      return NONE;
+      return CordLedger.NOTHING;
     }
     int cord = cords[random.nextInt(cords.length)];
     boolean isSource = shape.roleOfEnd[2 * cord] == role;
     int socket = fellow(song, isSource ? 2 * cord : 2 * cord + 1);
-    return socket == NONE ? NONE : rig.moduleOfSocket[socket];
+    return socket == CordLedger.NOTHING ? CordLedger.NOTHING : rig.moduleOfSocket[socket];
   }
 
   /** What the jack at the other end of a cord is joined with when it is next or last in use. */
@@ -115,7 +113,7 @@ final class Moves {
             ? cords.previousUse(opposite, song + 1)
             : cords.nextUse(opposite, song + 1);
     if (use == CordLedger.NOTHING) {
-      return NONE;
+      return use;
     }
     return end % 2 == 0 ? cords.sourceOf[use] : cords.sinkOf[use];
   }
@@ -237,7 +235,7 @@ final class Moves {
       return false;
     }
     int socket = fellow(song, end);
-    int other = socket == NONE ? NONE : rig.stripOfSocket[socket];
+    int other = socket == CordLedger.NOTHING ? CordLedger.NOTHING : rig.stripOfSocket[socket];
     int first = StripChoice.firstOfGroup(rig, shape, strip, module);
     boolean isEqual =
         other >= first && other < first + StripChoice.count(rig, shape, strip, module);

@@ -106,4 +106,14 @@ public record Options(
     return new Options(
         aim, start, seconds, rounds, seed, cancelled, progress, tempo, near, Optional.of(to));
   }
+
+  /** Whether the aim makes the one plan better than the other. */
+  boolean prefers(Plan one, Plan other) {
+    if (aim == Aim.FASTEST) {
+      return one.seconds(tempo) < other.seconds(tempo);
+    }
+    return one.moves() != other.moves()
+        ? one.moves() < other.moves()
+        : one.setUpMoves() < other.setUpMoves();
+  }
 }

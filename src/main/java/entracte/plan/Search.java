@@ -275,22 +275,14 @@ final class Search {
   }
 
   private void keepIfBetter(Casting casting, Optional<Plan> plan) {
-    boolean better = plan.isPresent() && (best.isEmpty() || isBetter(plan.get(), best.get()));
+    boolean better =
+        plan.isPresent() && (best.isEmpty() || options.prefers(plan.get(), best.get()));
     if (better) {
       best = plan;
     }
     if (better || best.isEmpty()) {
       bestCasting = casting;
     }
-  }
-
-  private boolean isBetter(Plan plan, Plan other) {
-    if (options.aim() == Aim.FASTEST) {
-      return plan.seconds(options.tempo()) < other.seconds(options.tempo());
-    }
-    return plan.moves() != other.moves()
-        ? plan.moves() < other.moves()
-        : plan.setUpMoves() < other.setUpMoves();
   }
 
   private boolean isProven() {

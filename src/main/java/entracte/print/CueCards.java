@@ -7,7 +7,6 @@ import entracte.cue.SongSheet;
 import entracte.cue.Standing;
 import entracte.cue.Step;
 import entracte.cue.TimeText;
-import entracte.cue.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +31,7 @@ final class CueCards {
 
   void setUp(Cue cue) {
     SongSheet song = papers.song(cue);
-    scribe.section(Part.SET_UP, "Set-up for " + cue.number() + " " + cue.song());
+    scribe.section(Part.SET_UP, cue.heading());
     sheet.cautions().forEach(scribe::caution);
     scribe.text(moves(cue) + ", about " + TimeText.of(cue.seconds()) + ". " + sheet.aboutTimes());
     scribe.text(startsFrom(cue));
@@ -40,8 +39,7 @@ final class CueCards {
       scribe.heading("Jumpers, power off and unplugged");
       sheet.jumpers().forEach(jumper -> scribe.tick("", "SET jumper " + jumper));
     }
-    scribe.labelled("In already", papers.start().cords());
-    scribe.labelled("Set already", papers.start().settings());
+    already();
     scribe.heading("Power");
     scribe.tick("", POWER);
     setUpSteps(cue);
@@ -89,16 +87,21 @@ final class CueCards {
 
   private void step(Cue cue, int index) {
     Step step = cue.steps().get(index);
-    boolean first = index == 0 || cue.steps().get(index - 1).verb() != Verb.TUNE;
-    if (step.verb() == Verb.TUNE && first) {
+    if (cue.beginsTuning(step)) {
       scribe.labelled("Before tuning", cue.ear().before());
     }
     String early = step.early() ? " (early, for song " + (step.forSong() + 1) + ")" : "";
     scribe.tick(Integer.toString(index + 1), step.text() + early);
   }
 
+  /** What the rig is like before the first step. */
+  private void already() {
+    scribe.labelled("In already", papers.start().cords());
+    scribe.labelled("Set already", papers.start().settings());
+  }
+
   void card(Cue cue) {
-    scribe.section(Part.CHANGEOVERS, "To " + cue.number() + " " + cue.song());
+    scribe.section(Part.CHANGEOVERS, cue.heading());
     if (cue.number() == 1) {
       sheet.cautions().forEach(scribe::caution);
       scribe.labelled("Jumpers must have been set", sheet.jumpers());
@@ -106,8 +109,7 @@ final class CueCards {
     scribe.text(times(cue));
     scribe.text(startsFrom(cue));
     if (cue.number() == 1) {
-      scribe.labelled("In already", papers.start().cords());
-      scribe.labelled("Set already", papers.start().settings());
+      already();
     }
     for (int i = 0; i < cue.steps().size(); i++) {
       step(cue, i);
@@ -121,9 +123,7 @@ final class CueCards {
   }
 
   private String times(Cue cue) {
-    String runs =
-        cue.runs() == 0 ? "" : cue.runs() == 1 ? " (1 run)" : " (" + cue.runs() + " runs)";
-    String head = moves(cue) + ", about " + TimeText.of(cue.seconds()) + runs;
+    String head = moves(cue) + ", about " + TimeText.of(cue.seconds()) + cue.ofRuns();
     double talk = papers.song(cue).talkSeconds();
     String meanwhile = talk > 0 ? ", talk meanwhile " + TimeText.of(talk) : "";
     String gap =

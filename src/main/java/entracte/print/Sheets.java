@@ -156,8 +156,7 @@ public final class Sheets {
     MapPages maps = new MapPages(lettering, papers.map(), true, capital, lying.innerWidth());
     List<Slab> slabs = new ArrayList<>();
     for (Cue cue : pictured(papers, options.parts(), song)) {
-      slabs.add(
-          setter.title((cue.setUp() ? "Set-up for " : "To ") + cue.number() + " " + cue.song()));
+      slabs.add(setter.title(cue.heading()));
       maps.pages(Place.of(cue), Double.MAX_VALUE).forEach(slabs::addAll);
     }
     Slab whole = Slab.joined(slabs);

@@ -70,10 +70,7 @@ final class Overview {
     Cue cue = standing.cue();
     int runs = learned.runs(cue.steps());
     String head =
-        "To "
-            + cue.number()
-            + " "
-            + cue.song()
+        cue.heading()
             + ": "
             + (runs == 0 ? "never timed" : runs == 1 ? "1 run" : runs + " runs")
             + ", next about "

@@ -71,7 +71,7 @@ public final class Practice {
     this.settings = settings;
     this.rig = new RigPlace(plan, answers, settings.standing());
     RunLog.Contents contents = log.read();
-    contents.notes().forEach(dialogue::say);
+    contents.unread().stream().map(log::note).forEach(dialogue::say);
     this.runs = new ArrayList<>(contents.runs());
     learn();
   }

@@ -39,12 +39,12 @@ public final class RunLog {
    * What a log holds.
    *
    * @param runs in the order they were written, without those withdrawn
-   * @param notes what could not be read, a sentence each
+   * @param unread what cannot be read
    */
-  record Contents(List<Run> runs, List<String> notes) {
+  record Contents(List<Run> runs, List<Unread> unread) {
     Contents {
       runs = List.copyOf(runs);
-      notes = List.copyOf(notes);
+      unread = List.copyOf(unread);
     }
   }
 
@@ -81,14 +81,12 @@ public final class RunLog {
 
   /** What of it cannot be read, a sentence for each line; nothing if there is no file yet. */
   public List<String> notes() throws IOException {
-    return read().notes();
+    return read().unread().stream().map(this::note).toList();
   }
 
   /** The lines that cannot be read; none if there is no file yet. */
   public List<Unread> unread() throws IOException {
-    return Files.exists(file)
-        ? unread(new String(Files.readAllBytes(file), StandardCharsets.UTF_8).lines().toList())
-        : List.of();
+    return read().unread();
   }
 
   /** All that can be read; nothing if there is no file yet. */
@@ -114,28 +112,22 @@ public final class RunLog {
     List<Run> runs = new ArrayList<>();
     Set<Instant> withdrawn = new HashSet<>();
     List<String> lines = text.lines().toList();
-    for (String line : lines) {
-      Optional<LogLine.Entry> entry = LogLine.read(line);
-      entry.flatMap(LogLine.Entry::run).ifPresent(runs::add);
-      entry.ifPresent(each -> withdrawn.add(each.withdrawn()));
-    }
-    runs.removeIf(run -> withdrawn.contains(run.when()));
-    return new Contents(runs, unread(lines).stream().map(this::note).toList());
-  }
-
-  private static List<Unread> unread(List<String> lines) {
     List<Unread> unread = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
-      boolean tells = !line.isBlank() && !line.startsWith("#");
-      if (tells && LogLine.read(line).isEmpty()) {
+      Optional<LogLine.Entry> entry = LogLine.read(line);
+      entry.flatMap(LogLine.Entry::run).ifPresent(runs::add);
+      entry.ifPresent(each -> withdrawn.add(each.withdrawn()));
+      if (entry.isEmpty() && !line.isBlank() && !line.startsWith("#")) {
         unread.add(new Unread(i + 1, line, i == lines.size() - 1));
       }
     }
-    return unread;
+    runs.removeIf(run -> withdrawn.contains(run.when()));
+    return new Contents(runs, unread);
   }
 
-  private String note(Unread line) {
+  /** Says of a line that it is left out. */
+  String note(Unread line) {
     return (line.last() ? "The last line" : "Line " + line.number())
         + " of "
         + file.getFileName()

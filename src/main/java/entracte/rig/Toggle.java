@@ -1,6 +1,5 @@
 package entracte.rig;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -84,19 +83,19 @@ public record Toggle(Kind kind, String name, List<String> positions) {
       return OptionalInt.empty();
     }
     boolean bare = !text.endsWith("db");
-    if (bare && says(name, POLE_WORDS)) {
+    if (bare && NameWords.say(name, POLE_WORDS)) {
       return OptionalInt.of(DECIBELS_PER_POLE * figure(decibels));
     }
-    boolean named = says(name, POLE_WORDS) || says(name, SLOPE_WORDS);
+    boolean named = NameWords.say(name, POLE_WORDS) || NameWords.say(name, SLOPE_WORDS);
     return named || !bare && isOnFilter() ? OptionalInt.of(figure(decibels)) : OptionalInt.empty();
   }
 
   private boolean isOnFilter() {
     boolean filter =
-        says(kind.name(), FILTER_WORDS)
+        NameWords.say(kind.name(), FILTER_WORDS)
             || kind.groups().stream().anyMatch(group -> group.knob(CUTOFF).isPresent());
     return filter
-        && !says(name, GAIN_WORDS)
+        && !NameWords.say(name, GAIN_WORDS)
         && positions.stream().flatMap(Toggle::decibels).allMatch(Toggle::isWholePoles);
   }
 
@@ -115,10 +114,6 @@ public record Toggle(Kind kind, String name, List<String> positions) {
 
   private static int figure(Matcher matcher) {
     return Integer.parseInt(matcher.group(1));
-  }
-
-  private static boolean says(String text, Set<String> words) {
-    return Arrays.stream(plain(text).split("\\W+")).anyMatch(words::contains);
   }
 
   private static String plain(String text) {

@@ -1,0 +1,32 @@
+package entracte.rig;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What the names of jacks, controls and kinds say, word by word, be they written large or small.
+ */
+public final class NameWords {
+  private static final Set<String> LOUDNESS =
+      Set.of("gain", "drive", "boost", "overdrive", "level", "volume");
+
+  private NameWords() {}
+
+  /** {@code cutoff}, {@code cv} and {@code 1} of {@code Cutoff CV 1}. */
+  public static Stream<String> of(String name) {
+    return Arrays.stream(name.strip().toLowerCase(Locale.ROOT).split("\\W+"));
+  }
+
+  /** Whether a name holds one of these words, which are written small. */
+  public static boolean say(String name, Collection<String> words) {
+    return of(name).anyMatch(words::contains);
+  }
+
+  /** Whether a control is named for how loud something is. */
+  public static boolean sayLoudness(String name) {
+    return say(name, LOUDNESS);
+  }
+}
