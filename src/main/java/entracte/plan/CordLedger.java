@@ -214,13 +214,29 @@ final class CordLedger {
         || (sourceOf[use] == sinkOf[other] && sinkOf[use] == sourceOf[other]);
   }
 
-  /** Works out the windows at which the cord of {@code use} comes and goes. */
-  void findWindows(int use) {
+  /** Works out the window at which the cord of {@code use} comes, or that at which it goes. */
+  void findWindow(int use, boolean comes) {
+    if (!comes) {
+      removeTo[use] = isKept(use) ? 0 : lastRemoval(use);
+      return;
+    }
     int column = columnOf[use];
-    removeTo[use] = isKept(use) ? 0 : lastRemoval(use);
     int before = previousUse(sourceOf[use], column);
     boolean there = column == 0 || (before != NOTHING && sameJacks(before, use) && isKept(before));
     addFrom[use] = there ? 0 : firstAddition(use);
+  }
+
+  /** The far end of that window; 0 if the cord does not come or go. */
+  int window(int use, boolean comes) {
+    return comes ? addFrom[use] : removeTo[use];
+  }
+
+  void setWindow(int use, boolean comes, int end) {
+    if (comes) {
+      addFrom[use] = end;
+    } else {
+      removeTo[use] = end;
+    }
   }
 
   /** Whether the cord of {@code use} stays until its next use. */

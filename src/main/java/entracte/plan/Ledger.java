@@ -1,6 +1,5 @@
 package entracte.plan;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -13,11 +12,11 @@ final class Ledger {
   /** What a fault weighs, in typical moves: more than any detour around it. */
   private static final long FAULT = 200 * Weights.CHANGEOVER;
 
-  private static final int MOVES_TO_ADD = 2;
-
   final Layout layout;
   private final CordLedger cords;
-  private final PlugPaths paths;
+
+  /** What the plugging costs where the stock is loose. */
+  private final Optional<PathLedger> paths;
 
   /** Plays the changeovers where the stock is tight. */
   private final Optional<BagRule> bag;
@@ -26,23 +25,12 @@ final class Ledger {
   private final long fault;
   private long plugging;
   private long turning;
-
-  /** The moves that the additions alone must take; see {@link #surplus}. */
-  private int adding;
-
   private final Edits edits;
-  private final IntBag uses;
-  private final IntBag seeds;
   private final IntBag controls;
-  private final int[] seenEvent;
-  private int round;
-  private int[] oldAddFrom = new int[64];
-  private int[] oldRemoveTo = new int[64];
   private final long[] controlCost;
   private final long[] oldControlCost;
   private long oldPlugging;
   private long oldTurning;
-  private int oldAdding;
 
   Ledger(Problem problem, Casting casting, Stock stock) {
     this(problem, new Layout(problem, casting), stock);
@@ -53,27 +41,22 @@ final class Ledger {
     cords = layout.cords;
     rig = problem.rig;
     fault = (long) (FAULT * problem.prices.typical);
-    paths = new PlugPaths(cords, problem);
     edits = new Edits(problem);
-    int all = cords.columnOf.length;
-    uses = new IntBag(all);
-    seeds = new IntBag(2 * all);
     controls = new IntBag(rig.controls.size());
-    seenEvent = new int[2 * all];
     controlCost = new long[rig.controls.size()];
     oldControlCost = new long[rig.controls.size()];
-    bag = stock == Stock.TIGHT ? Optional.of(new BagRule(problem, cords)) : Optional.empty();
-    for (int use = 0; use < all; use++) {
-      if (cords.sourceOf[use] != CordLedger.NOTHING) {
-        cords.findWindows(use);
-        seed(use);
-      }
-    }
-    plugging = bag.isPresent() ? bag.get().play(layout.firstUse) : pathCosts(1);
+    boolean tight = stock == Stock.TIGHT;
+    paths = tight ? Optional.empty() : Optional.of(new PathLedger(problem, cords));
+    bag = tight ? Optional.of(new BagRule(problem, cords)) : Optional.empty();
+    plugging = plug();
     for (int control = 0; control < controlCost.length; control++) {
       controlCost[control] = layout.controlCost(control);
       turning += controlCost[control];
     }
+  }
+
+  private long plug() {
+    return paths.isPresent() ? paths.get().cost() : bag.orElseThrow().play(layout.firstUse);
   }
 
   /** The weight of all moves, without regard to faults and to the stock. */
@@ -92,7 +75,7 @@ final class Ledger {
    * pairs with removals that are counted already, for as many moves as this.
    */
   int surplus() {
-    return Weights.changeoverMoves(plugging) - adding;
+    return Weights.changeoverMoves(plugging) - paths.orElseThrow().adding();
   }
 
   /** The weight of all moves and faults. */
@@ -106,19 +89,15 @@ final class Ledger {
 
   /** Makes the listed changes. */
   void apply() {
-    uses.clear();
-    seeds.clear();
-    controls.clear();
-    touchAll();
     oldPlugging = plugging;
     oldTurning = turning;
-    oldAdding = adding;
-    if (bag.isPresent()) {
-      edits.swapIn(layout);
-      plugging = bag.get().play(layout.firstUse);
-    } else {
-      replug();
-    }
+    controls.clear();
+    paths.ifPresent(PathLedger::begin);
+    touchAll();
+    paths.ifPresent(PathLedger::leave);
+    edits.swapIn(layout);
+    paths.ifPresent(PathLedger::enter);
+    plugging = plug();
     for (int i = 0; i < controls.size(); i++) {
       int control = controls.get(i);
       oldControlCost[i] = controlCost[control];
@@ -128,49 +107,22 @@ final class Ledger {
     }
   }
 
-  private void replug() {
-    keepWindows();
-    gatherSeeds();
-    plugging -= pathCosts(-1);
-    edits.swapIn(layout);
-    for (int i = 0; i < uses.size(); i++) {
-      if (cords.sourceOf[uses.get(i)] != CordLedger.NOTHING) {
-        cords.findWindows(uses.get(i));
-      }
-    }
-    plugging += pathCosts(1);
-  }
-
   /** Keeps the changes applied last. */
   void accept() {
+    paths.ifPresent(PathLedger::accept);
     edits.clear();
   }
 
   /** Takes back the changes applied last. */
   void undo() {
     edits.swapIn(layout);
-    for (int i = 0; i < uses.size() && bag.isEmpty(); i++) {
-      cords.addFrom[uses.get(i)] = oldAddFrom[i];
-      cords.removeTo[uses.get(i)] = oldRemoveTo[i];
-    }
+    paths.ifPresent(PathLedger::undo);
     for (int i = 0; i < controls.size(); i++) {
       controlCost[controls.get(i)] = oldControlCost[i];
     }
     plugging = oldPlugging;
     turning = oldTurning;
-    adding = oldAdding;
     edits.clear();
-  }
-
-  private void keepWindows() {
-    if (oldAddFrom.length < uses.size()) {
-      oldAddFrom = Arrays.copyOf(oldAddFrom, 2 * uses.size());
-      oldRemoveTo = Arrays.copyOf(oldRemoveTo, 2 * uses.size());
-    }
-    for (int i = 0; i < uses.size(); i++) {
-      oldAddFrom[i] = cords.addFrom[uses.get(i)];
-      oldRemoveTo[i] = cords.removeTo[uses.get(i)];
-    }
   }
 
   private void touchAll() {
@@ -184,7 +136,8 @@ final class Ledger {
       touchModule(layout.casting.module[song][role], song);
       touchModule(edits.module(song, role), song);
       for (int cord : layout.shape(song).cordsOfRole[role]) {
-        touchUse(layout.use(song, cord));
+        int use = layout.use(song, cord);
+        paths.ifPresent(p -> p.touch(use));
         touchEnd(song, 2 * cord);
         touchEnd(song, 2 * cord + 1);
       }
@@ -252,73 +205,6 @@ final class Ledger {
   }
 
   private void touchSocket(int socket, int column) {
-    if (socket == CordLedger.NOTHING) {
-      return;
-    }
-    touchUse(cords.previousUse(socket, column));
-    touchUse(cords.use(socket, column));
-    touchUse(cords.nextUse(socket, column));
-  }
-
-  private void touchUse(int use) {
-    if (use != CordLedger.NOTHING) {
-      uses.add(use);
-    }
-  }
-
-  /** The uses touched and all that could be joined to them on a path, before or after. */
-  private void gatherSeeds() {
-    for (int i = 0; i < uses.size(); i++) {
-      int use = uses.get(i);
-      seed(use);
-      if (cords.sourceOf[use] == CordLedger.NOTHING) {
-        continue;
-      }
-      seedNeighbours(cords.sourceOf[use], cords.columnOf[use]);
-      seedNeighbours(cords.sinkOf[use], cords.columnOf[use]);
-    }
-  }
-
-  private void seedNeighbours(int socket, int column) {
-    int before = cords.previousUse(socket, column);
-    if (before != CordLedger.NOTHING) {
-      seed(before);
-    }
-    int after = cords.nextUse(socket, column);
-    if (after != CordLedger.NOTHING) {
-      seed(after);
-    }
-  }
-
-  private void seed(int use) {
-    seeds.add(PlugPaths.removal(use));
-    seeds.add(PlugPaths.addition(use));
-  }
-
-  /**
-   * What all paths through a seed cost; what their additions alone must take is entered with the
-   * given sign. The events on them become seeds as well: should a change tear a path apart, its
-   * pieces are all found again.
-   */
-  private long pathCosts(int sign) {
-    round++;
-    long sum = 0;
-    for (int i = 0; i < seeds.size(); i++) {
-      sum += pathCost(seeds.get(i), sign);
-    }
-    return sum;
-  }
-
-  private long pathCost(int event, int sign) {
-    if (seenEvent[event] == round || !paths.happens(event)) {
-      return 0;
-    }
-    int length = paths.walk(event);
-    for (int i = 0; i < length; i++) {
-      seenEvent[paths.event(i)] = round;
-      seeds.add(paths.event(i));
-    }
-    adding += sign * MOVES_TO_ADD * paths.lateAdditions();
-    return paths.cost();
+    paths.ifPresent(p -> p.touchSocket(socket, column));
   }
 }

@@ -21,6 +21,8 @@ final class PlugPaths {
   private final CordLedger cords;
   private final Weights weights;
   private final Prices prices;
+
+  /** The events of the path found last, from {@link #begin} on. */
   private final int[] path;
 
   /** The socket that an event of the path shares with the one before. */
@@ -31,6 +33,8 @@ final class PlugPaths {
 
   private final int[] high;
 
+  private final int middle;
+  private int begin;
   private int length;
   private boolean cyclic;
   private long[] apart;
@@ -45,11 +49,12 @@ final class PlugPaths {
     this.cords = cords;
     weights = problem.weights;
     prices = problem.prices;
-    path = new int[2 * cords.columnOf.length];
+    middle = 2 * cords.columnOf.length;
+    path = new int[2 * middle];
     joint = new int[path.length + 1];
-    fixed = new int[path.length];
-    low = new int[path.length];
-    high = new int[path.length];
+    fixed = new int[middle];
+    low = new int[middle];
+    high = new int[middle];
     apart = new long[cords.columns + 1];
     paired = new long[cords.columns + 1];
     nextApart = new long[cords.columns + 1];
@@ -105,55 +110,51 @@ final class PlugPaths {
     return isAddition(event) ? cords.columnOf[use] : cords.removeTo[use];
   }
 
+  /** What may follow a removal or go before an addition in a jack, or -1. */
+  int neighbour(int event, int socket) {
+    int column = cords.columnOf[useOf(event)];
+    if (isAddition(event)) {
+      int before = cords.previousUse(socket, column);
+      return before == CordLedger.NOTHING ? before : removal(before);
+    }
+    int after = cords.nextUse(socket, column);
+    return after == CordLedger.NOTHING ? after : addition(after);
+  }
+
   /** The event that could pair with {@code event} at {@code socket}, or -1. */
   int partner(int event, int socket) {
-    int use = useOf(event);
-    boolean adds = isAddition(event);
-    int column = cords.columnOf[use];
-    int other = adds ? cords.previousUse(socket, column) : cords.nextUse(socket, column);
+    int other = neighbour(event, socket);
     if (other == CordLedger.NOTHING) {
-      return CordLedger.NOTHING;
+      return other;
     }
-    int from = cords.addFrom[adds ? use : other];
-    boolean meets = from != 0 && from <= cords.removeTo[adds ? other : use];
-    return meets ? (adds ? removal(other) : addition(other)) : CordLedger.NOTHING;
+    boolean adds = isAddition(event);
+    int from = cords.addFrom[useOf(adds ? event : other)];
+    boolean meets = from != 0 && from <= cords.removeTo[useOf(adds ? other : event)];
+    return meets ? other : CordLedger.NOTHING;
   }
 
   /** Finds the path or cycle that {@code event} belongs to; read it with {@link #event}. */
   int walk(int event) {
-    int leaving = cords.sourceOf[useOf(event)];
-    int first = event;
-    int socket = leaving;
-    int next = partner(first, socket);
+    begin = middle;
+    int end = middle;
+    path[middle] = event;
+    joint[middle] = cords.sourceOf[useOf(event)];
+    int next = partner(event, joint[middle]);
     while (next >= 0 && next != event) {
-      first = next;
-      socket = otherSocket(first, socket);
-      next = partner(first, socket);
+      joint[begin - 1] = otherSocket(next, joint[begin]);
+      path[--begin] = next;
+      next = partner(next, joint[begin]);
     }
     cyclic = next == event;
-    if (cyclic) {
-      first = event;
-    } else {
-      leaving = otherSocket(first, socket);
+    joint[end + 1] = cords.sinkOf[useOf(event)];
+    next = cyclic ? CordLedger.NOTHING : partner(event, joint[end + 1]);
+    while (next >= 0) {
+      path[++end] = next;
+      joint[end + 1] = otherSocket(next, joint[end]);
+      next = partner(next, joint[end + 1]);
     }
-    follow(first, leaving, next);
+    length = end + 1 - begin;
     return length;
-  }
-
-  /** Follows the path from {@code event} on, leaving through {@code socket}. */
-  private void follow(int event, int socket, int stop) {
-    length = 0;
-    int current = event;
-    int leaving = socket;
-    joint[0] = otherSocket(event, socket);
-    do {
-      path[length++] = current;
-      joint[length] = leaving;
-      current = partner(current, leaving);
-      if (current >= 0) {
-        leaving = otherSocket(current, leaving);
-      }
-    } while (current != stop && current >= 0);
   }
 
   private int otherSocket(int event, int socket) {
@@ -162,12 +163,12 @@ final class PlugPaths {
   }
 
   int event(int place) {
-    return path[place];
+    return path[begin + place];
   }
 
   /** The socket before event {@code place} of the path, or after the last. */
   int joint(int place) {
-    return joint[place];
+    return joint[begin + place];
   }
 
   boolean isCyclic() {
@@ -178,7 +179,7 @@ final class PlugPaths {
   int lateAdditions() {
     int late = 0;
     for (int i = 0; i < length; i++) {
-      late += isAddition(path[i]) && earliest(path[i]) > weights.setUpColumn() ? 1 : 0;
+      late += isAddition(event(i)) && earliest(event(i)) > weights.setUpColumn() ? 1 : 0;
     }
     return late;
   }
@@ -190,18 +191,18 @@ final class PlugPaths {
       return cycleCost();
     }
     if (length == 1) {
-      return price(path[0]) * weights.least(low[0], high[0]);
+      return price(event(0)) * weights.least(low[0], high[0]);
     }
     if (length == 2 && weights.areEven() && isAfterSetUp(0) && isAfterSetUp(1)) {
-      return (price(path[0]) + price(path[1]) - prices.stay(joint[1])) * Weights.CHANGEOVER;
+      return (price(event(0)) + price(path[1]) - prices.stay(joint(1))) * Weights.CHANGEOVER;
     }
     return pathCost();
   }
 
   private void measure() {
     for (int i = 0; i < length; i++) {
-      low[i] = earliest(path[i]);
-      high[i] = latest(path[i]);
+      low[i] = earliest(event(i));
+      high[i] = latest(event(i));
     }
   }
 
@@ -213,11 +214,11 @@ final class PlugPaths {
   }
 
   private boolean isAfterSetUp(int i) {
-    return low[i] > weights.setUpColumn() && fixed[path[i]] == 0;
+    return low[i] > weights.setUpColumn() && fixed[event(i)] == 0;
   }
 
   private long pathCost() {
-    int price = price(path[0]);
+    int price = price(event(0));
     for (int t = low[0]; t <= high[0]; t++) {
       apart[t] = price * weights.at(t);
       paired[t] = NEVER;
@@ -235,7 +236,7 @@ final class PlugPaths {
     for (int i = 1; i < length; i++) {
       int earlier = low[i - 1];
       int later = high[i - 1];
-      if (isAddition(path[i])) {
+      if (isAddition(event(i))) {
         extend(i, 1, earlier, later + 1, low[i], high[i] + 1);
       } else {
         extend(i, -1, later, earlier - 1, high[i], low[i] - 1);
@@ -248,8 +249,8 @@ final class PlugPaths {
    * later, a removal with it or earlier.
    */
   private void extend(int i, int way, int scanFrom, int scanTo, int from, int to) {
-    int price = price(path[i]);
-    int saved = prices.stay(joint[i]);
+    int price = price(event(i));
+    int saved = prices.stay(joint(i));
     long best = NEVER;
     int scan = scanFrom;
     for (int t = from; t != to; t += way) {
@@ -291,9 +292,9 @@ final class PlugPaths {
       apart[t] = NEVER;
       paired[t] = NEVER;
     }
-    int price = price(path[0]);
+    int price = price(event(0));
     if (seam) {
-      paired[start] = (price - prices.stay(joint[0])) * weights.at(start);
+      paired[start] = (price - prices.stay(joint(0))) * weights.at(start);
     } else {
       apart[start] = price * weights.at(start);
     }
@@ -301,7 +302,7 @@ final class PlugPaths {
 
   private long close(int start, boolean seam) {
     long least = NEVER;
-    boolean adds = isAddition(path[length - 1]);
+    boolean adds = isAddition(event(length - 1));
     for (int t = low[length - 1]; t <= high[length - 1]; t++) {
       if (seam) {
         if (t == start && apart[t] < NEVER) {
