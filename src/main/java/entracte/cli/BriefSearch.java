@@ -14,20 +14,19 @@ import javax.management.ObjectName;
 
 /**
  * Plans where a search is over soon, or none of several takes long. The virtual machine's
- * optimising compiler takes some ten seconds over the planner, on cores that the search needs; what
- * it makes is faster, but a brief search is over by then. So it is told to leave the planner to the
- * quick compiler, by the compiler control of JEP 165. Where a virtual machine knows of none, the
- * search is slower, and finds the same.
+ * optimising compiler takes some ten seconds over the planner and what it calls, on cores that the
+ * search needs; what it makes is faster, but a brief search is over by then. So it is told to leave
+ * all to the quick compiler, by the compiler control of JEP 165. Where a virtual machine knows of
+ * none, the search is slower, and finds the same.
  */
 final class BriefSearch {
   /** Up to how long a search is brief, in seconds: so far the quick compiler was seen ahead. */
-  private static final double BRIEF = 20;
+  private static final double BRIEF = 10;
 
   /** Smaller sets are planned before any compiler is done. */
   private static final int SMALL = 5;
 
-  private static final String DIRECTIVE =
-      "[{match: [\"entracte/plan/*.*\"], c2: {Exclude: true}}]\n";
+  private static final String DIRECTIVE = "[{match: [\"*.*\"], c2: {Exclude: true}}]\n";
 
   /** Once is enough for all searches of a process. */
   private final AtomicBoolean told = new AtomicBoolean();

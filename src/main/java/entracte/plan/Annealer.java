@@ -14,6 +14,10 @@ import java.util.function.DoubleSupplier;
 final class Annealer {
   private static final double HOT = 2.5;
   private static final double COLD = 0.18;
+
+  /** What a cord that no longer stays costs at least, mostly, in typical moves. */
+  private static final double FOR_A_CORD = 1.3;
+
   private static final int CLOCK_EVERY = 256;
   private static final int RESHAPE_EVERY = 300;
 
@@ -34,6 +38,7 @@ final class Annealer {
   private DoubleSupplier timeGone = () -> 0;
   private Ledger ledger;
   private Moves moves;
+  private QuickLook quickLook;
   private long cost;
   private long taken;
 
@@ -102,6 +107,7 @@ final class Annealer {
   private void take(Casting casting) {
     ledger = new Ledger(problem, casting, stock);
     moves = new Moves(problem, ledger, random);
+    quickLook = new QuickLook(ledger);
     cost = ledger.cost();
     keepBest();
   }
@@ -111,33 +117,43 @@ final class Annealer {
       ledger.edits().clear();
       return;
     }
-    ledger.apply();
-    long next = ledger.cost();
-    if (isAccepted(next, temperature)) {
-      ledger.accept();
-      cost = next;
-      keepBest();
-      if (sightings.isPresent()) {
-        sightings.get().see(cost, ledger.layout.casting.copy());
-      }
-    } else {
-      ledger.undo();
+    long limit = limit(temperature);
+    if (isHopeless(limit)) {
+      ledger.edits().clear();
+      return;
     }
+    ledger.apply();
+    if (ledger.cost() > limit) {
+      ledger.undo();
+      return;
+    }
+    ledger.accept();
+    cost = ledger.cost();
+    keepBest();
+    if (sightings.isPresent()) {
+      sightings.get().see(cost, ledger.layout.casting);
+    }
+  }
+
+  /** What a change may cost to be accepted: the same as asking for exp(-d/T) with each. */
+  private long limit(double temperature) {
+    return cost + (long) (-Math.log(1 - random.nextDouble()) * unit * temperature);
+  }
+
+  /** Whether the cords that go would cost too much, unless much else is gained. */
+  private boolean isHopeless(long limit) {
+    return ledger.layout.faults() == 0
+        && quickLook.lost(moves.from(), moves.to()) * unit * FOR_A_CORD > limit - cost;
   }
 
   private void reshape(double temperature) {
     Optional<Casting> other = reshaping.propose(ledger.layout.casting, random);
     if (other.isPresent()) {
       long next = new Ledger(problem, other.get(), stock).cost();
-      if (isAccepted(next, temperature)) {
+      if (next <= limit(temperature)) {
         take(other.get());
       }
     }
-  }
-
-  private boolean isAccepted(long next, double temperature) {
-    return next <= cost
-        || random.nextDouble() < Math.exp(-(double) (next - cost) / (unit * temperature));
   }
 
   private void keepBest() {

@@ -1,9 +1,9 @@
 package entracte.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /**
  * The least moves for plugging a casting with a limited bag, as a minimum-cost flow: each cord is a
@@ -16,34 +16,59 @@ import java.util.Set;
 final class BagFlow {
   private static final long REWARD = 1L << 44;
 
-  private final Set<BagBan> bans;
-
   private final Problem problem;
   private final CordLedger cords;
   private final BagPlaces places;
   private final int[][] in;
   private final int[][] placeArc;
   private final int[][] stayArc;
-  private final List<int[]> shiftArcs = new ArrayList<>();
+  private final Map<BagBan, Integer> shiftArc;
   private final int[] bag;
   private MinCostFlow flow;
   private long cost;
 
-  BagFlow(Problem problem, CordLedger cords, BagPlaces places, Set<BagBan> bans) {
+  BagFlow(Problem problem, CordLedger cords, BagPlaces places) {
     this.problem = problem;
     this.cords = cords;
     this.places = places;
-    this.bans = bans;
     in = new int[places.count()][cords.columns];
     placeArc = new int[places.count()][cords.columns];
     stayArc = new int[places.count()][cords.columns];
     Arrays.stream(stayArc).forEach(row -> Arrays.fill(row, BagRule.NONE));
+    shiftArc = new LinkedHashMap<>();
     bag = new int[cords.columns];
     solve();
   }
 
-  private boolean may(int place, int column) {
-    return !bans.contains(BagBan.from(place, column)) && places.mayHold(place, column);
+  private BagFlow(BagFlow other, BagBan ban) {
+    problem = other.problem;
+    cords = other.cords;
+    places = other.places;
+    in = other.in;
+    placeArc = other.placeArc;
+    stayArc = other.stayArc;
+    shiftArc = other.shiftArc;
+    bag = other.bag;
+    flow = other.flow.copy();
+    long rise = flow.shut(arc(ban));
+    cost = known(rise == MinCostFlow.NO_WAY ? REWARD : other.cost + rise);
+  }
+
+  /** The least that is left if a cord may not do that, either; what this flow is, it stays. */
+  BagFlow without(BagBan ban) {
+    return new BagFlow(this, ban);
+  }
+
+  private int arc(BagBan ban) {
+    if (ban.next() == BagRule.NONE) {
+      return placeArc[ban.place()][ban.column()];
+    }
+    return ban.next() == ban.place() ? stayArc[ban.place()][ban.column()] : shiftArc.get(ban);
+  }
+
+  /** A place that is not served outweighs all that moves could cost. */
+  private static long known(long served) {
+    return served >= REWARD / 2 ? BagRule.EMPTY_BAG : served;
   }
 
   private void solve() {
@@ -67,8 +92,7 @@ final class BagFlow {
       leave(column, nodes - 1);
     }
     long sent = flow.send(stock);
-    long served = sent + required * REWARD;
-    cost = served >= REWARD / 2 ? BagRule.EMPTY_BAG : served;
+    cost = known(sent + required * REWARD);
   }
 
   private int numberNodes() {
@@ -76,7 +100,7 @@ final class BagFlow {
     for (int column = 0; column < cords.columns; column++) {
       bag[column] = next++;
       for (int place = 0; place < places.count(); place++) {
-        if (may(place, column)) {
+        if (places.mayHold(place, column)) {
           in[place][column] = next;
           next += 2;
         }
@@ -110,21 +134,20 @@ final class BagFlow {
 
   private void moveOn(int place, int column) {
     int out = in[place][column] + 1;
-    for (int other = 0; other < places.count(); other++) {
-      boolean leads =
-          in[other][column + 1] > 0 && (other == place || places.shareJack(place, other));
-      if (leads && !bans.contains(new BagBan(place, column, other))) {
-        if (other == place) {
-          stayArc[place][column] = flow.arc(out, in[place][column + 1], 1, 0);
-        } else {
-          long moved =
-              places.remove(place, problem.prices)
-                  + places.add(other, problem.prices)
-                  - problem.prices.stay(places.shared(place, other));
-          long price = moved * problem.weights.at(column + 1);
-          int arc = flow.arc(out, in[other][column + 1], 1, price);
-          shiftArcs.add(new int[] {arc, place, column, other});
-        }
+    for (int other : places.sharing(place)) {
+      if (in[other][column + 1] == 0) {
+        continue;
+      }
+      if (other == place) {
+        stayArc[place][column] = flow.arc(out, in[place][column + 1], 1, 0);
+      } else {
+        long moved =
+            places.remove(place, problem.prices)
+                + places.add(other, problem.prices)
+                - problem.prices.stay(places.shared(place, other));
+        long price = moved * problem.weights.at(column + 1);
+        int arc = flow.arc(out, in[other][column + 1], 1, price);
+        shiftArc.put(new BagBan(place, column, other), arc);
       }
     }
   }
@@ -147,11 +170,8 @@ final class BagFlow {
         && flow.flow(stayArc[place][column]) > 0;
   }
 
-  /** The shifts taken, each as place, column, next place. */
-  List<int[]> shifts() {
-    return shiftArcs.stream()
-        .filter(arc -> flow.flow(arc[0]) > 0)
-        .map(arc -> new int[] {arc[1], arc[2], arc[3]})
-        .toList();
+  /** The shifts taken. */
+  List<BagBan> shifts() {
+    return shiftArc.keySet().stream().filter(s -> flow.flow(shiftArc.get(s)) > 0).toList();
   }
 }

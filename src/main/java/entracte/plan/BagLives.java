@@ -35,8 +35,8 @@ final class BagLives {
       boolean stands = cords.columnOf[first] == 0 && flow.holds(place, 0);
       given[place][0] = stands ? problem.start.state().lengthCm().get(first) : 0;
     }
-    for (int[] shift : flow.shifts()) {
-      after[shift[0]][shift[1]] = shift[2];
+    for (BagBan shift : flow.shifts()) {
+      after[shift.place()][shift.column()] = shift.next();
     }
     follow(columns);
   }

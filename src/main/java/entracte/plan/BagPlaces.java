@@ -1,9 +1,11 @@
 package entracte.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** The pairs of jacks that a casting ever joins, and where a cord may be in each of them. */
 final class BagPlaces {
@@ -12,6 +14,12 @@ final class BagPlaces {
 
   private final CordLedger cords;
   private final RigIndex rig;
+
+  /** By place and column, the use that a cord there serves, or served last, or will first. */
+  private final int[][] around;
+
+  /** The places that share a jack with each, itself among them. */
+  private final int[][] sharing;
 
   BagPlaces(CordLedger cords, RigIndex rig) {
     this.cords = cords;
@@ -26,6 +34,13 @@ final class BagPlaces {
         uses.get(place).add(use);
       }
     }
+    around = new int[count()][cords.columns];
+    sharing = new int[count()][];
+    for (int place = 0; place < count(); place++) {
+      int at = place;
+      Arrays.setAll(around[place], column -> findUseAround(at, column));
+      sharing[place] = IntStream.range(0, count()).filter(other -> shareJack(at, other)).toArray();
+    }
   }
 
   private long key(int use) {
@@ -39,6 +54,15 @@ final class BagPlaces {
 
   /** The use a cord in {@code place} serves, or served last, or will serve first. */
   int useAround(int place, int column) {
+    return around[place][column];
+  }
+
+  /** The places that share a jack with {@code place}, itself among them. */
+  int[] sharing(int place) {
+    return sharing[place];
+  }
+
+  private int findUseAround(int place, int column) {
     int found = uses.get(place).get(0);
     for (int use : uses.get(place)) {
       if (cords.columnOf[use] <= column) {

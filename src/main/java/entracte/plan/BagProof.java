@@ -2,12 +2,10 @@ package entracte.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.Set;
 
 /**
  * The least moves for plugging a casting with a limited bag: best-first branch and bound over
@@ -24,7 +22,7 @@ final class BagProof {
   private long lowerBound;
   private Optional<Stays> stays = Optional.empty();
 
-  private record Node(Set<BagBan> bans, BagFlow flow) {}
+  private record Node(int bans, BagFlow flow) {}
 
   /**
    * Looks for a plugging.
@@ -52,9 +50,9 @@ final class BagProof {
 
   private void branch(int flows, int most, long enough) {
     Comparator<Node> leastFirst = Comparator.comparingLong(node -> node.flow().cost());
-    Comparator<Node> deepFirst = Comparator.comparingInt(node -> -node.bans().size());
+    Comparator<Node> deepFirst = Comparator.comparingInt(node -> -node.bans());
     PriorityQueue<Node> open = new PriorityQueue<>(leastFirst.thenComparing(deepFirst));
-    open.add(node(Set.of()));
+    open.add(new Node(0, new BagFlow(problem, cords, places)));
     int nodes = 1;
     boolean dives = false;
     while (!open.isEmpty()) {
@@ -74,17 +72,11 @@ final class BagProof {
         open.clear();
       }
       for (BagBan ban : clash.get()) {
-        Set<BagBan> bans = new HashSet<>(best.bans());
-        bans.add(ban);
-        open.add(node(bans));
+        open.add(new Node(best.bans() + 1, best.flow().without(ban)));
         nodes++;
       }
     }
     lowerBound = dives ? lowerBound : BagRule.EMPTY_BAG;
-  }
-
-  private Node node(Set<BagBan> bans) {
-    return new Node(bans, new BagFlow(problem, cords, places, bans));
   }
 
   /** Bans of which one must hold, perhaps none; empty if nothing is wrong with the flow. */

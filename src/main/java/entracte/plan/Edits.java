@@ -141,11 +141,25 @@ final class Edits {
     return rig.firstSocketOfStrip[physical] + jack;
   }
 
+  /** The cords, each once, each with its song, of which an end is listed to move. */
+  IntBag cords(Layout layout) {
+    gatherCords(layout);
+    return cords;
+  }
+
+  int songOfCord(int member) {
+    return member / mostCordsPerSong;
+  }
+
+  int numberOfCord(int member) {
+    return member % mostCordsPerSong;
+  }
+
   /** Exchanges what the edits list and what the layout has. */
   void swapIn(Layout layout) {
     gatherCords(layout);
     for (int i = 0; i < cords.size(); i++) {
-      layout.unplug(cords.get(i) / mostCordsPerSong, cords.get(i) % mostCordsPerSong);
+      layout.unplug(songOfCord(cords.get(i)), numberOfCord(cords.get(i)));
     }
     for (int i = 0; i < size; i++) {
       if (!isToggle(i)) {
@@ -163,7 +177,7 @@ final class Edits {
       }
     }
     for (int i = 0; i < cords.size(); i++) {
-      layout.plug(cords.get(i) / mostCordsPerSong, cords.get(i) % mostCordsPerSong);
+      layout.plug(songOfCord(cords.get(i)), numberOfCord(cords.get(i)));
     }
     for (int i = 0; i < size; i++) {
       if (isToggle(i)) {

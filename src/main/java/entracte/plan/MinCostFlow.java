@@ -9,6 +9,9 @@ import java.util.Arrays;
  * times log nodes.
  */
 final class MinCostFlow {
+  /** What {@link #shut} says where nothing can flow around. */
+  static final long NO_WAY = Long.MAX_VALUE / 8;
+
   private static final long UNREACHED = Long.MAX_VALUE / 4;
 
   private final int nodes;
@@ -18,6 +21,7 @@ final class MinCostFlow {
   private int[] room = new int[64];
   private long[] cost = new long[64];
   private int arcs;
+  private int unsent;
   private final long[] potential;
   private final long[] distance;
   private final int[] arrival;
@@ -31,6 +35,27 @@ final class MinCostFlow {
     distance = new long[nodes];
     arrival = new int[nodes];
     queue = new NearestFirst(distance);
+  }
+
+  /** A copy of a network that gets no more arcs, to be used by the same thread only. */
+  private MinCostFlow(MinCostFlow other) {
+    nodes = other.nodes;
+    firstArc = other.firstArc;
+    nextArc = other.nextArc;
+    head = other.head;
+    cost = other.cost;
+    arcs = other.arcs;
+    unsent = other.unsent;
+    distance = other.distance;
+    arrival = other.arrival;
+    queue = other.queue;
+    room = other.room.clone();
+    potential = other.potential.clone();
+  }
+
+  /** The same flow in the same network; what is shut in one is not shut in the other. */
+  MinCostFlow copy() {
+    return new MinCostFlow(this);
   }
 
   /** Adds an arc and returns its number. */
@@ -64,28 +89,67 @@ final class MinCostFlow {
 
   /** Sends up to {@code units} from the first node to the last; returns the least cost. */
   long send(int units) {
+    unsent = units;
+    findPotentials();
+    return sendOn();
+  }
+
+  /** Sends what is left to send as long as that lowers the cost; returns by how much, negative. */
+  private long sendOn() {
     int sink = nodes - 1;
     long total = 0;
-    findPotentials();
-    for (int unit = 0; unit < units; unit++) {
-      findDistances();
-      if (distance[sink] >= UNREACHED) {
-        return total;
-      }
-      for (int node = 0; node < nodes; node++) {
-        potential[node] += Math.min(distance[node], distance[sink]);
-      }
-      long price = potential[sink] - potential[0];
+    for (; unsent > 0; unsent--) {
+      long price = findWay(0, sink);
       if (price >= 0) {
         return total;
       }
       total += price;
-      for (int node = sink; node != 0; node = head[arrival[node] ^ 1]) {
-        room[arrival[node]]--;
-        room[arrival[node] ^ 1]++;
-      }
+      push(0, sink);
     }
     return total;
+  }
+
+  /**
+   * Takes an arc away after {@link #send}; what was on it flows around it, and what it made room
+   * for is sent.
+   *
+   * @return by how much the least cost rises, or {@link #NO_WAY}, and then the flow is broken
+   */
+  long shut(int arc) {
+    int from = head[arc ^ 1];
+    int to = head[arc];
+    int units = room[arc ^ 1];
+    room[arc] = 0;
+    room[arc ^ 1] = 0;
+    long rise = 0;
+    for (int unit = 0; unit < units; unit++) {
+      long price = findWay(from, to);
+      if (price == NO_WAY) {
+        return NO_WAY;
+      }
+      rise += price - cost[arc];
+      push(from, to);
+    }
+    return rise + sendOn();
+  }
+
+  /** What the cheapest way costs, if there is one. */
+  private long findWay(int from, int to) {
+    findDistances(from, to);
+    if (distance[to] >= UNREACHED) {
+      return NO_WAY;
+    }
+    for (int node = 0; node < nodes; node++) {
+      potential[node] += Math.min(distance[node], distance[to]);
+    }
+    return potential[to] - potential[from];
+  }
+
+  private void push(int from, int to) {
+    for (int node = to; node != from; node = head[arrival[node] ^ 1]) {
+      room[arrival[node]]--;
+      room[arrival[node] ^ 1]++;
+    }
   }
 
   /** Shortest distances by one pass upward: there is no flow yet, and no arc leads down. */
@@ -104,16 +168,16 @@ final class MinCostFlow {
 
   /**
    * Dijkstra over the arcs with room, by costs that the potentials make non-negative. It stops at
-   * the last node: what is farther counts as far.
+   * the node asked for: what is farther counts as far.
    */
-  private void findDistances() {
+  private void findDistances(int from, int last) {
     Arrays.fill(distance, UNREACHED);
-    distance[0] = 0;
+    distance[from] = 0;
     queue.clear();
-    queue.nearer(0);
+    queue.nearer(from);
     while (!queue.isEmpty()) {
       int node = queue.poll();
-      if (node == nodes - 1) {
+      if (node == last) {
         return;
       }
       for (int arc = firstArc[node]; arc >= 0; arc = nextArc[arc]) {

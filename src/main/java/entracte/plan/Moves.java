@@ -12,10 +12,19 @@ import java.util.SplittableRandom;
  * </ul>
  *
  * <p>Runs of songs matter: two lives that cross over at one song are joined better by exchanging
- * all that follows than by a detour through every song. And half of the exchanges bring a cord to
+ * all that follows than by a detour through every song. And most of the exchanges bring a cord to
  * where its fellow is in the songs before or after, so that it may stay in.
  */
 final class Moves {
+  /** Of ten exchanges of modules, how many bring a cord to where its fellow is. */
+  private static final int FOLLOWING = 6;
+
+  /** Most cords are where their fellows are already. */
+  private static final int TRIES = 8;
+
+  /** Of so many exchanges three go on to other songs. */
+  private static final int RUNS_ARE_RARE = 10;
+
   private final Problem problem;
   private final RigIndex rig;
   private final Ledger ledger;
@@ -53,6 +62,15 @@ final class Moves {
     return false;
   }
 
+  /** The first song of the change proposed last, and the one after its last. */
+  int from() {
+    return from;
+  }
+
+  int to() {
+    return to;
+  }
+
   /** Lists a random change in the ledger's edits; false if the throw came to nothing. */
   boolean propose() {
     int dice = random.nextInt(10);
@@ -66,17 +84,21 @@ final class Moves {
   }
 
   private boolean exchangeModules() {
-    int song = random.nextInt(problem.songs());
-    if (freeRoles[song].length == 0) {
-      return false;
+    boolean follows = random.nextInt(10) < FOLLOWING;
+    for (int i = 0; i < TRIES; i++) {
+      int song = random.nextInt(problem.songs());
+      int[] free = freeRoles[song];
+      if (free.length > 0 && exchangeModules(song, free[random.nextInt(free.length)], follows)) {
+        return true;
+      }
     }
-    int role = freeRoles[song][random.nextInt(freeRoles[song].length)];
+    return false;
+  }
+
+  private boolean exchangeModules(int song, int role, boolean follows) {
     int[] candidates = shape(song).candidates[role];
     int a = casting.module[song][role];
-    int b =
-        random.nextBoolean()
-            ? besideACord(song, role)
-            : candidates[random.nextInt(candidates.length)];
+    int b = follows ? besideACord(song, role) : candidates[random.nextInt(candidates.length)];
     if (b == CordLedger.NOTHING || a == b || !fits(song, a, b)) {
       return false;
     }
@@ -123,7 +145,7 @@ final class Moves {
    * then mostly not far, for a long run takes long to try.
    */
   private void chooseRun(int song) {
-    int dice = random.nextInt(8);
+    int dice = random.nextInt(RUNS_ARE_RARE);
     boolean back = dice == 0 || dice == 2;
     boolean on = dice == 1 || dice == 2;
     from = back ? Math.max(0, song - far(song + 1)) : song;

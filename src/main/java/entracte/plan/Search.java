@@ -3,7 +3,6 @@ package entracte.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.DoubleSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -14,56 +13,35 @@ import java.util.stream.IntStream;
  */
 final class Search {
   private static final int SEEDS = 2;
-  private static final long LOOSE_STEPS_PER_SONG = 8_000;
-  private static final long MOST_STEPS = 200_000;
-  private static final long PROBE_STEPS_PER_SONG = 2_000;
-  private static final long TIGHT_STEPS_PER_SONG = 3_000;
+  private static final long LOOSE_STEPS_PER_SONG = 20_000;
+  private static final long MOST_STEPS = 600_000;
+  private static final long PROBE_STEPS_PER_SONG = 5_000;
+  private static final long TIGHT_STEPS_PER_SONG = 6_000;
+  private static final long LOOKOUT_STEPS_PER_SONG = 20_000;
   private static final long PROOF_STEPS = 15_000;
   private static final long FIRST_PROOF_STEPS = 2_000;
 
   /** For each thing to choose, the steps that a search needs to gain from forgetting. */
-  private static final double STEPS_TO_FORGET = 100;
+  private static final double STEPS_TO_FORGET = 300;
 
-  private static final int LONGER_EACH_ROUND = 2;
   private static final double GENTLE = 0.25;
   private static final int LOOKOUTS = 2;
 
-  /** Of a given time, when the first proof ends, and twice that when the first search does. */
-  private static final double SHARE_OF_THE_FIRST = 0.1;
-
-  /** When annealing is cold, of a given time: the rest writes out the plan. */
-  private static final double MOST_OF_IT = 0.95;
-
-  /** Of the time left, what the last annealing takes; the rest is for the proof. */
-  private static final double SHARE_OF_THE_LAST = 0.7;
+  /** Of the moves of a plan, a bound that is less will not meet it. */
+  private static final double FAR = 0.7;
 
   private static final int SMALL_SET = 5;
   private static final int ROUNDS_OF_SMALL_SET = 6;
 
   private final Problem problem;
   private final Options options;
-  private final long begun;
+  private final Timekeeper time;
   private final Finish finish;
 
   /** The problem with moves counted, whatever the aim: bounds are bounds on moves. */
   private final Problem toBound;
 
   private Stock stock = Stock.LOOSE;
-
-  /** Whether it is yet to be shown that the bag will do. */
-  private boolean probing;
-
-  private double stepsPerSecond;
-  private double annealEnd;
-
-  /** How many steps there is time for. */
-  private double room = Double.POSITIVE_INFINITY;
-
-  /** Whether this round takes most of the time that is left. */
-  private boolean isLast;
-
-  /** When the proof in hand must end; while there is a next round, after as long as the search. */
-  private double proofEnd = Double.POSITIVE_INFINITY;
 
   private Optional<Plan> best = Optional.empty();
   private Casting bestCasting;
@@ -73,7 +51,7 @@ final class Search {
   Search(Problem problem, Casting first, Options options, long begun) {
     this.problem = problem;
     this.options = options;
-    this.begun = begun;
+    time = new Timekeeper(options, begun);
     finish = new Finish(problem);
     bestCasting =
         options.near().map(plan -> new KnownCasting(problem).from(plan, first)).orElse(first);
@@ -83,25 +61,24 @@ final class Search {
 
   Result run() {
     try (Workers workers = new Workers()) {
-      Bounds bounds = new Bounds(toBound, workers, () -> mustStop() || seconds() > proofEnd);
+      Bounds bounds = new Bounds(toBound, workers, time::proofMustStop);
       if (options.near().isPresent()) {
         keepIfBetter(bestCasting, finish.plan(bestCasting));
         tell();
       } else {
-        proofEnd = isTimed() ? SHARE_OF_THE_FIRST * options.seconds() : proofEnd;
+        time.beginFirstProof();
         bounds.improve(2, proofSteps(FIRST_PROOF_STEPS), 1);
         bound = bounds.whole();
-        proofEnd = Double.POSITIVE_INFINITY;
       }
       int round = 0;
-      for (; round < rounds() && !isProven() && !mustStop(); round++) {
-        long longer = (long) Math.pow(LONGER_EACH_ROUND, Math.min(round, 30));
-        double started = seconds();
+      for (; round < rounds() && !isProven() && !time.mustStop(); round++) {
+        long longer = Timekeeper.longer(round);
+        time.beginRound();
         anneal(workers, round, longer);
         lookOut(workers, round, longer);
         tell();
-        if (best.isPresent() && !mustStop()) {
-          proofEnd = isTimed() && !isLast ? 2 * seconds() - started : Double.POSITIVE_INFINITY;
+        if (best.isPresent() && !time.mustStop()) {
+          time.beginProof();
           bounds.improve(round + 3, proofSteps(PROOF_STEPS) * longer, best.get().moves());
           bound = Math.max(bound, bounds.whole());
           if (toBound == problem) {
@@ -112,19 +89,14 @@ final class Search {
       }
     }
     if (best.isPresent() && options.near().isEmpty()) {
-      best = Optional.of(new LastTouch(problem, options, this::isOver).of(best.get(), bestCasting));
+      best = Optional.of(new LastTouch(problem, options, time::isOver).of(best.get(), bestCasting));
     }
     return best.<Result>map(this::planned)
         .orElse(
             new Result.NoneFound(
-                seconds() > options.seconds()
+                time.isUp()
                     ? "The time was up before one was found; --seconds gives it more."
                     : "No casting was found that the jumpers and the cords in stock can serve."));
-  }
-
-  /** Whether a time was asked for rather than rounds. */
-  private boolean isTimed() {
-    return options.rounds() == Options.NO_LIMIT;
   }
 
   /** A round takes twice as long as the one before; small sets get more of them. */
@@ -144,7 +116,7 @@ final class Search {
   }
 
   private Result planned(Plan plan) {
-    return new Result.Planned(options.aim(), plan, bound, setUpBound, stopped(), seconds());
+    return new Result.Planned(options.aim(), plan, bound, setUpBound, stopped(), time.seconds());
   }
 
   private Result.Stopped stopped() {
@@ -154,29 +126,31 @@ final class Search {
     if (options.cancelled().getAsBoolean()) {
       return Result.Stopped.CANCELLED;
     }
-    return seconds() > options.seconds() ? Result.Stopped.TIME : Result.Stopped.ROUNDS;
+    return time.isUp() ? Result.Stopped.TIME : Result.Stopped.ROUNDS;
   }
 
   /** In a large set a short search first shows whether the bag will do. */
   private void anneal(Workers workers, int round, long longer) {
     boolean small = problem.songs() <= SMALL_SET;
     if (best.isEmpty() && stock == Stock.LOOSE && !small) {
-      probing = true;
+      time.beginAnnealing(true, true);
       takeUp(annealed(workers, round, PROBE_STEPS_PER_SONG * problem.songs()));
-      probing = false;
     }
     if (stock == Stock.LOOSE) {
-      takeUp(annealed(workers, round, steps(longer)));
+      takeUp(annealedLong(workers, round, longer));
     }
     boolean looksOut = best.isPresent() && round == 0;
     if (stock == Stock.TIGHT && !looksOut) {
-      keepIfBetter(least(annealed(workers, round, steps(longer))));
+      keepIfBetter(least(annealedLong(workers, round, longer)));
     }
   }
 
-  private long steps(long longer) {
+  private List<Annealer> annealedLong(Workers workers, int round, long longer) {
     long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
-    return fitting(Math.min(perSong * problem.songs(), MOST_STEPS) * longer);
+    long usual = Math.min(perSong * problem.songs(), MOST_STEPS) * longer;
+    long steps = time.fitting(usual, isFar());
+    time.beginAnnealing(false, best.isEmpty() && stock == Stock.LOOSE);
+    return annealed(workers, round, steps);
   }
 
   /** Where nothing but the bag stands in the way of a casting, the bag is what to look at. */
@@ -190,8 +164,7 @@ final class Search {
   }
 
   private List<Annealer> annealed(Workers workers, int round, long steps) {
-    boolean hurried = Math.min(steps, room) < STEPS_TO_FORGET * problem.choices();
-    annealEnd = annealEnd();
+    boolean hurried = !time.hasTimeFor(STEPS_TO_FORGET * problem.choices(), steps);
     List<Callable<Annealer>> tasks =
         IntStream.range(0, SEEDS)
             .mapToObj(
@@ -200,28 +173,20 @@ final class Search {
                         () -> {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
-                          annealer.keepTo(timeGone());
-                          annealer.anneal(steps, heat(i, hurried), this::mustMoveOn);
+                          annealer.keepTo(time.gone());
+                          annealer.anneal(steps, heat(i, hurried), time::mustMoveOn);
                           return annealer;
                         })
             .toList();
-    double before = seconds();
+    double before = time.seconds();
     List<Annealer> annealed = workers.all(tasks);
-    stepsPerSecond = annealed.get(0).steps() / Math.max(seconds() - before, 1e-3);
+    time.tookSteps(annealed.get(0).steps(), before);
     return annealed;
   }
 
-  /**
-   * As many steps as fit into the time given: where what is left will not do for the next round as
-   * well, this one takes most of it, for one long cooling is better than two.
-   */
-  private long fitting(long steps) {
-    if (!isTimed() || stepsPerSecond == 0) {
-      return steps;
-    }
-    room = SHARE_OF_THE_LAST * (options.seconds() - seconds()) * stepsPerSecond;
-    isLast = room < (LONGER_EACH_ROUND + 1) * steps;
-    return isLast ? Long.MAX_VALUE : steps;
+  /** Whether the bound is so far below what was found that no proof is near. */
+  private boolean isFar() {
+    return best.isPresent() && bound < FAR * best.get().moves();
   }
 
   /** One search stays near where it begins, another, if there is time, forgets it. */
@@ -240,7 +205,7 @@ final class Search {
 
   /** Where a casting makes a dearer plan than it seemed, one that seems as dear may do better. */
   private void lookOut(Workers workers, int round, long longer) {
-    if (toBound != problem || best.isEmpty() || mustStop() || !fallsShort()) {
+    if (toBound != problem || best.isEmpty() || time.mustStop() || !fallsShort()) {
       return;
     }
     List<Callable<Optional<Lookout.Found>>> tasks =
@@ -265,8 +230,8 @@ final class Search {
         Weights.of(best.get()),
         options.seed() * 1_000_003L - 1 - round * LOOKOUTS - i,
         i % 2 == 0 ? GENTLE : 1,
-        TIGHT_STEPS_PER_SONG * problem.songs() * longer,
-        this::mustStop);
+        LOOKOUT_STEPS_PER_SONG * problem.songs() * longer,
+        time::mustStop);
   }
 
   /** Without a plan so far, the next search begins from the casting all the same. */
@@ -291,48 +256,7 @@ final class Search {
 
   private void tell() {
     best.ifPresent(
-        plan -> options.progress().accept(new Options.Progress(plan.moves(), bound, seconds())));
-  }
-
-  /**
-   * How much of the time is gone that there is for annealing from now on; always 0 if rounds were
-   * asked for, not a time, so that they stay the same on any machine.
-   */
-  private DoubleSupplier timeGone() {
-    if (!isTimed()) {
-      return () -> 0;
-    }
-    double now = seconds();
-    double end = annealEnd;
-    return () -> (seconds() - now) / Math.max(end - now, 1e-3);
-  }
-
-  /** While there is no plan, a search with an endless bag leaves time to the one after it. */
-  private boolean mustMoveOn() {
-    return mustStop() || seconds() > annealEnd;
-  }
-
-  private double annealEnd() {
-    double all = options.seconds();
-    if (probing && isTimed()) {
-      return 2 * SHARE_OF_THE_FIRST * all;
-    }
-    if (isLast) {
-      return seconds() + SHARE_OF_THE_LAST * (all - seconds());
-    }
-    return all * (best.isEmpty() && stock == Stock.LOOSE ? SHARE_OF_THE_LAST : MOST_OF_IT);
-  }
-
-  /** Half of the time is for the gaps, if they are the aim. */
-  private boolean mustStop() {
-    return isOver() || options.aim() == Aim.EVEN && seconds() > options.seconds() / 2;
-  }
-
-  private boolean isOver() {
-    return seconds() > options.seconds() || options.cancelled().getAsBoolean();
-  }
-
-  private double seconds() {
-    return (System.nanoTime() - begun) / 1e9;
+        plan ->
+            options.progress().accept(new Options.Progress(plan.moves(), bound, time.seconds())));
   }
 }

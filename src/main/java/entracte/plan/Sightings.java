@@ -24,12 +24,14 @@ final class Sightings {
     this.below = below;
   }
 
-  /** Takes note of a casting if it is new and cheap. */
+  /** Takes note of a casting, of which a copy is made, if it is new and cheap. */
   void see(long cost, Casting casting) {
-    if (cost < below && seen.putIfAbsent(key(casting), new Sighting(cost, casting)) == null) {
-      if (seen.size() >= 2 * MOST) {
-        forgetTheDear();
-      }
+    if (cost >= below) {
+      return;
+    }
+    boolean isNew = seen.putIfAbsent(key(casting), new Sighting(cost, casting.copy())) == null;
+    if (isNew && seen.size() >= 2 * MOST) {
+      forgetTheDear();
     }
   }
 

@@ -50,8 +50,8 @@ final class Stays {
     }
     shiftsTo = new int[all.size()];
     Arrays.fill(shiftsTo, BagRule.NONE);
-    for (int[] shift : flow.shifts()) {
-      shiftsTo[stayAt[shift[0]][shift[1]]] = stayAt[shift[2]][shift[1] + 1];
+    for (BagBan shift : flow.shifts()) {
+      shiftsTo[stayAt[shift.place()][shift.column()]] = stayAt[shift.next()][shift.column() + 1];
     }
   }
 

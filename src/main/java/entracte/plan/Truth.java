@@ -1,7 +1,5 @@
 package entracte.plan;
 
-import java.util.Set;
-
 /**
  * What a casting costs by all the rules of the set, where {@link Ledger} takes the bag to be
  * endless. Lengths are left out, so the cost is a lower bound where they matter.
@@ -53,7 +51,7 @@ final class Truth {
   /** The least weight of the plugging with this bag, or something below it. */
   long pluggingBound() {
     BagPlaces places = new BagPlaces(cords, problem.rig);
-    return new BagFlow(problem, cords, places, Set.of()).cost();
+    return new BagFlow(problem, cords, places).cost();
   }
 
   /** The least weight of the plugging with this bag; below it only if the search was cut short. */

@@ -1,6 +1,7 @@
 package entracte.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,45 @@ class MinCostFlowTest {
       ours.arc(0, NODES - 1, units, 0);
       assertEquals(theirs(arcs, units), ours.send(units), "in round " + round);
     }
+  }
+
+  @Test
+  @DisplayName("costs what another library's does once an arc with something on it is shut")
+  void costsWhatAnotherLibrarysDoesOnceAnArcIsShut() {
+    SplittableRandom random = new SplittableRandom(8);
+    int shut = 0;
+    for (int round = 0; round < 200; round++) {
+      List<Arc> arcs = arcs(random);
+      int units = 1 + random.nextInt(5);
+      MinCostFlow ours = new MinCostFlow(NODES);
+      int[] numbers =
+          arcs.stream()
+              .mapToInt(a -> ours.arc(a.from(), a.to(), a.capacity(), a.price()))
+              .toArray();
+      ours.arc(0, NODES - 1, units, 0);
+      long whole = ours.send(units);
+      for (int i = 0; i < numbers.length; i++) {
+        if (ours.flow(numbers[i]) > 0) {
+          List<Arc> others = new ArrayList<>(arcs);
+          others.remove(i);
+          MinCostFlow copy = ours.copy();
+          assertEquals(theirs(others, units), whole + copy.shut(numbers[i]), "in round " + round);
+          assertEquals(0, copy.flow(numbers[i]));
+          shut++;
+        }
+      }
+    }
+    assertTrue(shut > 200, "only " + shut + " arcs were shut");
+  }
+
+  @Test
+  @DisplayName("finds no way around the only arc")
+  void findsNoWayAroundTheOnlyArc() {
+    MinCostFlow flow = new MinCostFlow(3);
+    int first = flow.arc(0, 1, 1, -3);
+    flow.arc(1, 2, 1, -4);
+    assertEquals(-7, flow.send(1));
+    assertEquals(MinCostFlow.NO_WAY, flow.shut(first));
   }
 
   private static List<Arc> arcs(SplittableRandom random) {
