@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
+import java.util.function.ToLongFunction;
 
 /**
  * Looks for a better plan where the bag is short of cords, or an idle multiple would have two
@@ -23,6 +24,7 @@ final class Lookout implements Callable<Optional<Lookout.Found>> {
   private final long steps;
   private final BooleanSupplier stop;
   private final Sightings seen;
+  private final ToLongFunction<Plan> weigh;
 
   /** What a plan must weigh less than. */
   private long below;
@@ -35,18 +37,21 @@ final class Lookout implements Callable<Optional<Lookout.Found>> {
   /**
    * A search from a known casting.
    *
+   * @param weigh what a plan weighs, in the prices of the problem
    * @param below what a plan must weigh less than
    * @param heat 1 to forget the casting, less to stay near
    */
   Lookout(
       Problem problem,
       Casting from,
+      ToLongFunction<Plan> weigh,
       long below,
       long seed,
       double heat,
       long steps,
       BooleanSupplier stop) {
     this.problem = problem;
+    this.weigh = weigh;
     this.below = below;
     this.heat = heat;
     this.steps = steps;
@@ -67,8 +72,8 @@ final class Lookout implements Callable<Optional<Lookout.Found>> {
         break;
       }
       Optional<Plan> plan = finish.plan(hope.casting(), below);
-      if (plan.isPresent() && Weights.of(plan.get()) < below) {
-        below = Weights.of(plan.get());
+      if (plan.isPresent() && weigh.applyAsLong(plan.get()) < below) {
+        below = weigh.applyAsLong(plan.get());
         best = Optional.of(new Found(hope.casting(), plan.get()));
       }
     }

@@ -107,13 +107,15 @@ public record Options(
         aim, start, seconds, rounds, seed, cancelled, progress, tempo, near, Optional.of(to));
   }
 
+  /** What a plan weighs by the aim, in the prices of its problem: see {@link Prices}. */
+  long weigh(Plan plan) {
+    return aim == Aim.FASTEST
+        ? (long) (Prices.UNITS_PER_SECOND * plan.seconds(tempo) * Weights.CHANGEOVER)
+        : Weights.of(plan);
+  }
+
   /** Whether the aim makes the one plan better than the other. */
   boolean prefers(Plan one, Plan other) {
-    if (aim == Aim.FASTEST) {
-      return one.seconds(tempo) < other.seconds(tempo);
-    }
-    return one.moves() != other.moves()
-        ? one.moves() < other.moves()
-        : one.setUpMoves() < other.setUpMoves();
+    return weigh(one) < weigh(other);
   }
 }

@@ -194,7 +194,7 @@ final class PlugPaths {
       return price(event(0)) * weights.least(low[0], high[0]);
     }
     if (length == 2 && weights.areEven() && isAfterSetUp(0) && isAfterSetUp(1)) {
-      return (price(event(0)) + price(path[1]) - prices.stay(joint(1))) * Weights.CHANGEOVER;
+      return (price(event(0)) + price(event(1)) - prices.stay(joint(1))) * Weights.CHANGEOVER;
     }
     return pathCost();
   }

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  * a second when the hands shall be quick.
  */
 final class Prices {
-  private static final double UNITS_PER_SECOND = 100;
+  static final double UNITS_PER_SECOND = 100;
 
   /** By socket. */
   final int[] pull;

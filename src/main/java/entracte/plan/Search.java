@@ -205,7 +205,7 @@ final class Search {
 
   /** Where a casting makes a dearer plan than it seemed, one that seems as dear may do better. */
   private void lookOut(Workers workers, int round, long longer) {
-    if (toBound != problem || best.isEmpty() || time.mustStop() || !fallsShort()) {
+    if (best.isEmpty() || time.mustStop() || !fallsShort()) {
       return;
     }
     List<Callable<Optional<Lookout.Found>>> tasks =
@@ -220,14 +220,15 @@ final class Search {
   /** Whether cords are short, or an idle multiple would have two feeds. */
   private boolean fallsShort() {
     return stock == Stock.TIGHT
-        || Weights.of(best.get()) > new Ledger(problem, bestCasting.copy(), stock).moves();
+        || options.weigh(best.get()) > new Ledger(problem, bestCasting.copy(), stock).moves();
   }
 
   private Lookout lookout(int round, int i, long longer) {
     return new Lookout(
         problem,
         bestCasting,
-        Weights.of(best.get()),
+        options::weigh,
+        options.weigh(best.get()),
         options.seed() * 1_000_003L - 1 - round * LOOKOUTS - i,
         i % 2 == 0 ? GENTLE : 1,
         LOOKOUT_STEPS_PER_SONG * problem.songs() * longer,

@@ -36,6 +36,10 @@ final class Cp {
     model.addLessOrEqual(left, right);
   }
 
+  void atLeast(LinearArgument left, long right) {
+    model.addGreaterOrEqual(left, right);
+  }
+
   void atMostOne(Collection<? extends Literal> literals) {
     if (literals.size() > 1) {
       model.addAtMostOne(literals.toArray(new Literal[0]));

@@ -71,9 +71,17 @@ public final class CpSatOracle {
   /**
    * Looks for the fewest moves in the changeovers for so many seconds, with several workers that
    * search in the solver's own different ways. The set-up is as it comes.
+   *
+   * @param atLeast for the changeover before each song, moves that it is known to take at least: so
+   *     the solver need not find by itself what flows over two songs tell
    */
-  public static Answer race(PlayableSet set, Start start, double seconds, int workers) {
-    return new CpSatOracle(set, start, seconds).race(workers);
+  public static Answer race(
+      PlayableSet set, Start start, double seconds, int workers, int[] atLeast) {
+    CpSatOracle oracle = new CpSatOracle(set, start, seconds);
+    for (int song = 0; song < atLeast.length; song++) {
+      oracle.cp.atLeast(oracle.movesOf(song, song + 1), atLeast[song]);
+    }
+    return oracle.race(workers);
   }
 
   private Answer race(int workers) {
