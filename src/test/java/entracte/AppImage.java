@@ -14,9 +14,21 @@ import java.util.stream.Stream;
  * Makes a program that needs no Java of the jar: {@code mvn -Papp package} runs this. The JDK's own
  * packager puts a small Java beside the jar, with the modules that the program uses.
  */
-final class AppImage {
-  /** As the JDK's {@code jdeps} tells them; MIDI lives in the desktop module. */
-  private static final String MODULES = "java.base,java.desktop,java.logging";
+public final class AppImage {
+  /**
+   * As the JDK's {@code jdeps} tells them (MIDI lives in the desktop module), and two that it
+   * cannot see, since they are asked for by name: {@code jdk.management} answers when the compiler
+   * is told what to leave alone, and by {@code jdk.unsupported} the terminal's library hears of a
+   * window that changes its size.
+   */
+  static final List<String> MODULES =
+      List.of(
+          "java.base",
+          "java.desktop",
+          "java.logging",
+          "java.management",
+          "jdk.management",
+          "jdk.unsupported");
 
   private static final double MEGABYTE = 1e6;
 
@@ -48,7 +60,7 @@ final class AppImage {
     words.addAll(List.of("--type", "app-image", "--name", "entracte", "--app-version", version));
     words.addAll(List.of("--input", input.toString(), "--dest", app.toString()));
     words.addAll(List.of("--main-jar", "entracte.jar", "--main-class", "entracte.cli.Main"));
-    words.addAll(List.of("--add-modules", MODULES, "--jlink-options"));
+    words.addAll(List.of("--add-modules", String.join(",", MODULES), "--jlink-options"));
     words.add("--strip-debug --no-header-files --no-man-pages --compress=2");
     if (System.getProperty("os.name").startsWith("Windows")) {
       words.add("--win-console");
