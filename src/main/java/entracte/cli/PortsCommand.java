@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Lists the MIDI ports, and tells what a pedal sends. */
 @Command(
@@ -33,6 +35,7 @@ final class PortsCommand implements Callable<Integer> {
   @Option(
       names = "--listen",
       paramLabel = "S",
+      converter = ListenSeconds.class,
       description = "Listen to every port for S seconds; press the pedal meanwhile.")
   private Double listenSeconds;
 
@@ -69,9 +72,15 @@ final class PortsCommand implements Callable<Integer> {
   }
 
   private void listen(List<PortName> ports) throws InterruptedException {
+    List<String> names = ports.stream().filter(PortName::gives).map(PortName::name).toList();
+    if (names.isEmpty()) {
+      throw Stop.trouble(
+          "there is no MIDI port to listen to",
+          "Plug the pedal in and look again. One that types keys has no port: write press: page"
+              + " down.");
+    }
     streams.line("Press the pedal.");
     streams.out().flush();
-    List<String> names = ports.stream().filter(PortName::gives).map(PortName::name).toList();
     PedalWatch.listen(names, listenSeconds, this::heard)
         .forEach(trouble -> streams.complain("entracte: " + trouble));
   }
@@ -90,5 +99,17 @@ final class PortsCommand implements Callable<Integer> {
     String text = message.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ");
     String values = message.toString().replaceAll("^[^\\[]*\\[|\\]$", "").replace('=', ' ');
     return text.toLowerCase(Locale.ROOT) + ", " + values;
+  }
+
+  /** A time, with its unit or without. */
+  static final class ListenSeconds implements ITypeConverter<Double> {
+    @Override
+    public Double convert(String typed) {
+      try {
+        return Double.parseDouble(typed.strip().replaceFirst("\\s*s$", ""));
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("seconds are like 20 or 20s, not " + typed);
+      }
+    }
   }
 }

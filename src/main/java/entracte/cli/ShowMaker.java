@@ -60,7 +60,11 @@ final class ShowMaker {
 
   /** A switch that says nothing of holding opens the menu; one that latches cannot be held. */
   private static Show.Hold hold(FootSwitch pedal) {
-    return pedal.hold().equals("back") ? Show.Hold.BACK : Show.Hold.MENU;
+    return switch (pedal.hold()) {
+      case "back" -> Show.Hold.BACK;
+      case "nothing" -> Show.Hold.NOTHING;
+      default -> Show.Hold.MENU;
+    };
   }
 
   private static ShowSong song(Rig rig, Song song) {

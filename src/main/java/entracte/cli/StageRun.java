@@ -3,6 +3,7 @@ package entracte.cli;
 import entracte.journal.JournalFile;
 import entracte.midi.Dispatch;
 import entracte.midi.Message;
+import entracte.midi.Outlet;
 import entracte.midi.Trigger;
 import entracte.port.FootLogic;
 import entracte.port.Sent;
@@ -25,9 +26,12 @@ import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -59,10 +63,12 @@ final class StageRun implements Wiring.Listener {
   private final KeyTaps taps;
   private final BlockingQueue<Runnable> happened = new LinkedBlockingQueue<>();
   private final Map<String, Boolean> ports = new LinkedHashMap<>();
+  private final Set<String> failing = new HashSet<>();
   private Consumer<Effect> world = effect -> {};
   private Night night;
   private final Troubles troubles = new Troubles();
   private final Outbox outbox = new Outbox();
+  private final List<String> outlets;
   private boolean leaves;
 
   private record Foot(Optional<FootLogic> logic) {
@@ -82,6 +88,7 @@ final class StageRun implements Wiring.Listener {
     this.night = night;
     this.journal = journal;
     this.clock = clock;
+    outlets = ShowMaker.outlets(rig).stream().map(Outlet::name).toList();
     press = rig.footSwitch().map(p -> Foot.of(p, p.press())).orElse(new Foot(Optional.empty()));
     taps = KeyTaps.onStage(rig.footSwitch().map(Foot::lockOutMillis).orElse(0L));
     back = rig.footSwitch().filter(p -> !p.back().isEmpty()).map(p -> Foot.of(p, p.back()));
@@ -160,6 +167,7 @@ final class StageRun implements Wiring.Listener {
 
   private void stuck(Dispatch dispatch) {
     String gear = dispatch.gear();
+    failing.add(dispatch.outlet().name());
     troubles.tell(gear, gear + " is not reached: " + dispatch.outlet().name() + " takes nothing.");
   }
 
@@ -180,8 +188,14 @@ final class StageRun implements Wiring.Listener {
 
   Frame frame(int width, int height) {
     LocalTime time = LocalTime.ofInstant(clock.instant(), clock.getZone());
-    Around around = new Around(now(), CLOCK.format(time), ports, troubles.say());
+    Map<String, Around.Port> links = new LinkedHashMap<>();
+    ports.forEach((port, alive) -> links.put(port, link(port, alive)));
+    Around around = new Around(now(), CLOCK.format(time), links, troubles.say());
     return Screen.draw(show, night, around, width, height);
+  }
+
+  private Around.Port link(String port, boolean alive) {
+    return !alive ? Around.Port.LOST : failing.contains(port) ? Around.Port.FAILS : Around.Port.OK;
   }
 
   private void foot(Message message, long at) {
@@ -240,9 +254,10 @@ final class StageRun implements Wiring.Listener {
 
   private void port(String port, boolean alive) {
     Boolean before = ports.put(port, alive);
+    failing.remove(port);
     if (!alive) {
-      troubles.tell(port, port + " is not there.");
-    } else if (before != null && !before) {
+      troubles.missing(port);
+    } else if (before != null && !before && outlets.contains(port)) {
       troubles.tell(port, port + " is back. It was sent nothing; F2 sends everything again.");
     } else {
       troubles.clear(port);
@@ -251,12 +266,15 @@ final class StageRun implements Wiring.Listener {
 
   private void report(Sent sent, long at) {
     String gear = sent.dispatch().gear();
+    String port = sent.dispatch().outlet().name();
     outbox.back(sent.dispatch());
     if (sent.left()) {
       troubles.clear(gear);
-      troubles.clear(sent.dispatch().outlet().name());
+      troubles.clear(port);
+      failing.remove(port);
     } else {
-      troubles.tell(gear, gear + " was not reached: " + sent.trouble());
+      failing.add(port);
+      troubles.tell(gear, gear + " was not reached: " + sent.trouble() + ".");
     }
     String text =
         gear

@@ -42,7 +42,7 @@ public record GearSends(List<Dispatch> changeover, List<Dispatch> song, List<Sec
     for (GearCue cue : song.gear()) {
       Gear gear = gear(rig, cue);
       boolean atSong = gear.manners().sendAt() == Gear.SendAt.SONG;
-      (atSong ? late : early).add(dispatch(gear, cue));
+      (atSong ? late : early).add(dispatch(gear, program(gear, cue).messages()));
     }
     return new GearSends(
         early, late, song.sections().stream().map(part -> section(rig, part)).toList());
@@ -69,7 +69,10 @@ public record GearSends(List<Dispatch> changeover, List<Dispatch> song, List<Sec
 
   private static Section section(Rig rig, Song.Section part) {
     return new Section(
-        part.name(), part.gear().stream().map(cue -> dispatch(gear(rig, cue), cue)).toList());
+        part.name(),
+        part.gear().stream()
+            .map(cue -> dispatch(gear(rig, cue), program(gear(rig, cue), cue).inSong()))
+            .toList());
   }
 
   private static Gear gear(Rig rig, GearCue cue) {
@@ -79,17 +82,17 @@ public record GearSends(List<Dispatch> changeover, List<Dispatch> song, List<Sec
         .orElseThrow(() -> new IllegalArgumentException("no gear is called " + cue.gear()));
   }
 
-  private static Dispatch dispatch(Gear gear, GearCue cue) {
-    SongProgram program =
-        new SongProgram(
-            gear.channel(),
-            bank(gear, cue),
-            cue.program()
-                .map(p -> OptionalInt.of(p - gear.programsFrom()))
-                .orElse(OptionalInt.empty()),
-            (int) Math.round(gear.manners().settleSeconds() * MILLIS),
-            settings(cue));
-    return new Dispatch(gear.name(), outlet(gear), program.messages());
+  private static Dispatch dispatch(Gear gear, List<Dispatch.Timed> messages) {
+    return new Dispatch(gear.name(), outlet(gear), messages);
+  }
+
+  private static SongProgram program(Gear gear, GearCue cue) {
+    return new SongProgram(
+        gear.channel(),
+        bank(gear, cue),
+        cue.program().map(p -> OptionalInt.of(p - gear.programsFrom())).orElse(OptionalInt.empty()),
+        (int) Math.round(gear.manners().settleSeconds() * MILLIS),
+        settings(cue));
   }
 
   private static Optional<SongProgram.Bank> bank(Gear gear, GearCue cue) {

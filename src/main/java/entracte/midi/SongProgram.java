@@ -115,10 +115,17 @@ public record SongProgram(
   /** The messages with their waits. */
   public List<Dispatch.Timed> messages() {
     List<Dispatch.Timed> timed = new ArrayList<>();
-    boolean loads = program.isPresent();
-    if (loads) {
+    if (program.isPresent()) {
       release(channel).forEach(message -> timed.add(Dispatch.Timed.now(message)));
     }
+    timed.addAll(inSong());
+    return timed;
+  }
+
+  /** The same in the midst of a song: a chord that is held is the player's, and stays. */
+  public List<Dispatch.Timed> inSong() {
+    List<Dispatch.Timed> timed = new ArrayList<>();
+    boolean loads = program.isPresent();
     bank.ifPresent(b -> select(b).forEach(message -> timed.add(Dispatch.Timed.now(message))));
     program.ifPresent(p -> timed.add(Dispatch.Timed.now(new ProgramChange(channel, p))));
     int wait = loads ? settleMillis : 0;

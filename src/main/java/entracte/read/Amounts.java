@@ -23,10 +23,12 @@ final class Amounts {
   private static final Pattern SPELT =
       Pattern.compile(
           "(?:([+-]?\\d{1,3}(?:\\.\\d{1,3})?)\\s*h)?\\s*(?:([+-]?\\d{1,5}(?:\\.\\d{1,3})?)\\s*min)?"
-              + "\\s*(?:([+-]?\\d{1,6}(?:\\.\\d{1,3})?)\\s*s)?");
+              + "\\s*(?:([+-]?\\d{1,6}(?:\\.\\d{1,3})?)\\s*s)?"
+              + "\\s*(?:([+-]?\\d{1,6}(?:\\.\\d{1,3})?)\\s*ms)?");
 
   private static final int MINUTE = 60;
   private static final int HOUR = 3600;
+  private static final double MILLIS = 1000;
 
   private Amounts() {}
 
@@ -58,7 +60,10 @@ final class Amounts {
         : Optional.empty();
   }
 
-  /** Seconds of {@code 40 s}, {@code 2:30}, {@code 1 min}, {@code 1 min 30 s}, {@code 1:02:03}. */
+  /**
+   * Seconds of {@code 40 s}, {@code 2:30}, {@code 1 min}, {@code 1 min 30 s}, {@code 1:02:03},
+   * {@code 300 ms}.
+   */
   static OptionalDouble seconds(String text) {
     Matcher clock = CLOCK.matcher(text.strip());
     if (clock.matches()) {
@@ -73,12 +78,16 @@ final class Amounts {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(
-        part(spelt.group(1)) * HOUR + part(spelt.group(2)) * MINUTE + part(spelt.group(3)));
+        part(spelt.group(1)) * HOUR
+            + part(spelt.group(2)) * MINUTE
+            + part(spelt.group(3))
+            + part(spelt.group(4)) / MILLIS);
   }
 
   /** The text with the units that people write instead of ours put right. */
   static String respeltTime(String text) {
-    return text.replaceAll("(?i)\\s*(?<![a-z])(?:seconds?|secs?)(?![a-z])\\.?", " s")
+    return text.replaceAll("(?i)\\s*(?<![a-z])(?:milliseconds?|msecs?)(?![a-z])\\.?", " ms")
+        .replaceAll("(?i)\\s*(?<![a-z])(?:seconds?|secs?)(?![a-z])\\.?", " s")
         .replaceAll("(?i)\\s*(?<![a-z])(?:minutes?|mins)(?![a-z])\\.?", " min")
         .replaceAll("(?i)\\s*(?<![a-z])(?:hours?|hrs?)(?![a-z])\\.?", " h");
   }

@@ -38,7 +38,7 @@ final class GearReader {
     NOTES_OFF.put("one by one", true);
     HOLD.put("menu", "menu");
     HOLD.put("back", "back");
-    HOLD.put("nothing", "");
+    HOLD.put("nothing", "nothing");
   }
 
   private final Notebook notes;

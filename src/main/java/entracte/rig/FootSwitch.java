@@ -7,7 +7,8 @@ import java.util.Objects;
  *
  * @param port the name of its MIDI port; empty for one that acts as a keyboard
  * @param press what it sends, as written: {@code cc 64}, {@code note 60}, {@code page down}
- * @param hold what a long press does, as written: {@code back} or {@code menu}; empty for nothing
+ * @param hold what a long press does, as written: {@code back}, {@code menu} or {@code nothing};
+ *     empty if nothing is said of it
  * @param back what a second switch sends that says "back"; empty if there is none
  * @param latching whether each press sends once, down and up in turn
  * @param lockOutSeconds how long after a press nothing counts

@@ -3,8 +3,6 @@ package entracte.stage;
 import entracte.cue.TimeText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * Draws the night. The first row says where we are, the last rows what the player must know at any
@@ -154,19 +152,20 @@ public final class Screen {
   }
 
   private void ports(int row) {
-    List<String> lost =
-        around.ports().entrySet().stream()
-            .filter(port -> !port.getValue())
-            .map(Map.Entry::getKey)
-            .toList();
-    String all =
-        around.ports().entrySet().stream()
-            .map(port -> port.getKey() + (port.getValue() ? " ok" : " LOST"))
-            .collect(Collectors.joining("  "));
-    String text = around.ports().isEmpty() ? "no MIDI ports" : all;
-    boolean fits = Cells.of(text) <= canvas.width();
-    String shown = fits || lost.isEmpty() ? text : "LOST: " + String.join(", ", lost);
-    Style style = lost.isEmpty() ? Style.DIM : Style.WARN;
-    canvas.put(0, row, Cells.cut(shown, canvas.width()), style);
+    List<String> each = new ArrayList<>();
+    List<String> ill = new ArrayList<>();
+    around
+        .ports()
+        .forEach(
+            (name, port) -> {
+              each.add(name + " " + port.word());
+              if (port != Around.Port.OK) {
+                ill.add(port.word() + ": " + name);
+              }
+            });
+    String all = each.isEmpty() ? "no MIDI ports" : String.join("  ", each);
+    boolean fits = Cells.of(all) <= canvas.width() || ill.isEmpty();
+    String shown = fits ? all : String.join(", ", ill);
+    canvas.put(0, row, Cells.cut(shown, canvas.width()), ill.isEmpty() ? Style.DIM : Style.WARN);
   }
 }

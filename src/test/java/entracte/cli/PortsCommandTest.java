@@ -1,6 +1,7 @@
 package entracte.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.port.Loopback;
@@ -50,6 +51,21 @@ final class PortsCommandTest {
         typist.out().contains("Pedal: control change, channel 1, controller 64, value 127\n"),
         typist.out());
     assertTrue(typist.out().contains("  foot switch: {port: Pedal, press: cc 64}\n"), typist.out());
+  }
+
+  @Test
+  void secondsMayHaveTheirUnit() {
+    Loopback.pedal("Pedal");
+    assertEquals(ExitCode.DONE, typist.type("ports", "--listen", "0.1s"));
+    assertEquals(ExitCode.WRONG_USAGE, typist.type("ports", "--listen", "a while"));
+    assertTrue(typist.err().contains("seconds are like 20 or 20s, not a while"), typist.err());
+  }
+
+  @Test
+  void whereThereIsNoPortNobodyIsAskedToPress() {
+    assertEquals(ExitCode.TROUBLE, typist.type("ports", "--listen", "2"));
+    assertFalse(typist.out().contains("Press the pedal"), typist.out());
+    assertTrue(typist.err().contains("there is no MIDI port to listen to"), typist.err());
   }
 
   @Test

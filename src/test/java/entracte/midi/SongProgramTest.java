@@ -58,6 +58,15 @@ final class SongProgramTest {
   }
 
   @Test
+  void inTheMidstOfASongWhatIsHeldStaysHeld() {
+    SongProgram program = program(Optional.of(new Bank(1, 2, Bank.Use.BOTH)), 2, new Coarse(7, 90));
+    Outlet port = new Outlet.Port("Stage Piano");
+    assertEquals(
+        "B0 00 01 B0 20 02 C0 02 wait 100 ms B0 07 5A",
+        new Dispatch("piano", port, program.inSong()).hex());
+  }
+
+  @Test
   void fineValuesSendTheHighByteFirst() {
     assertEquals("B0 07 4E B0 27 10", hex(program(Optional.empty(), -1, new Fine(7, 10000))));
   }

@@ -19,6 +19,8 @@ final class AmountsTest {
   void times() {
     seconds(40, "40 s");
     seconds(40, "40s");
+    seconds(0.3, "300 ms");
+    seconds(1.25, "1 s 250 ms");
     seconds(2.5, "2.5 s");
     seconds(150, "2:30");
     seconds(60, "1 min");

@@ -3,7 +3,9 @@ package entracte.stage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What the player sees. */
@@ -107,17 +109,32 @@ final class ScreenTest {
 
   @Test
   void aLostPortIsSaidInWords() {
-    Around around = new Around(small.now, "20:41", java.util.Map.of("Stage Piano", false), "gone");
+    Around around = new Around(small.now, "20:41", Map.of("Stage Piano", Around.Port.LOST), "gone");
     List<String> rows = Screen.draw(small.show, small.night, around, 80, 24).rows();
     assertEquals("Stage Piano LOST", rows.get(23));
     assertEquals("gone", rows.get(21));
   }
 
   @Test
+  void aPortThatIsThereAndTakesNothingIsNotCalledWell() {
+    Map<String, Around.Port> ports = new LinkedHashMap<>();
+    ports.put("Stage Piano", Around.Port.FAILS);
+    ports.put("Drum Box with a long name", Around.Port.OK);
+    ports.put("Pedal", Around.Port.LOST);
+    Around around = new Around(small.now, "20:41", ports, "gone");
+    assertEquals(
+        "Stage Piano FAILS  Drum Box with a long name ok  Pedal LOST",
+        Screen.draw(small.show, small.night, around, 80, 24).rows().get(23));
+    assertEquals(
+        "FAILS: Stage Piano, LOST: Pedal",
+        Screen.draw(small.show, small.night, around, 40, 12).rows().get(11));
+  }
+
+  @Test
   void longNoticesTakeMoreRowsAndWhatHappensAroundIsSaidToo() {
     small.next(4).press(Input.QUIET);
     String gone = "piano was not reached: there is no port Stage Piano, so it was sent nothing";
-    Around around = new Around(small.now, "20:41", java.util.Map.of("Stage Piano", false), gone);
+    Around around = new Around(small.now, "20:41", Map.of("Stage Piano", Around.Port.LOST), gone);
     List<String> rows = Screen.draw(small.show, small.night, around, 80, 24).rows();
     assertEquals("Quiet sent to all gear. The place is kept.", rows.get(20));
     assertEquals(gone, rows.get(21));

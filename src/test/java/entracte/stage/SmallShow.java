@@ -157,7 +157,7 @@ public final class SmallShow {
   }
 
   public List<String> rows(int width, int height) {
-    Around around = new Around(now, "20:41", java.util.Map.of("Pedal", true), "");
+    Around around = new Around(now, "20:41", java.util.Map.of("Pedal", Around.Port.OK), "");
     return Screen.draw(show, night, around, width, height).rows();
   }
 

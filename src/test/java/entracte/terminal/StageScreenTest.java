@@ -25,7 +25,7 @@ final class StageScreenTest {
 
   private static Frame frame(int width, int height) {
     SmallShow small = new SmallShow().begin().next(6);
-    Around around = new Around(small.now, "20:41", Map.of("Pedal", true), "");
+    Around around = new Around(small.now, "20:41", Map.of("Pedal", Around.Port.OK), "");
     return Screen.draw(small.show, small.night, around, width, height);
   }
 
