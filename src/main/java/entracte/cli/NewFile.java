@@ -1,7 +1,6 @@
 package entracte.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -22,9 +21,29 @@ final class NewFile {
     }
   }
 
+  /** What puts something into a file that is there. */
+  interface Filling {
+    void fill(Path file) throws IOException;
+  }
+
   static void write(Path file, String text) {
+    write(
+        file,
+        made ->
+            Files.writeString(
+                made, text, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING));
+  }
+
+  /** Leaves nothing behind where the disk is full: the half of a file would be in the way later. */
+  static void write(Path file, Filling filling) {
     try {
-      Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      Files.createFile(file);
+      try {
+        filling.fill(file);
+      } catch (IOException e) {
+        Files.delete(file);
+        throw e;
+      }
     } catch (IOException e) {
       throw Stop.unwritable(file, e);
     }

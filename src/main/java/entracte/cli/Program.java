@@ -9,6 +9,8 @@ import picocli.CommandLine.Help.Ansi;
  * an exit code.
  */
 final class Program {
+  private static final int MEGABYTE_BITS = 20;
+
   private final Streams streams;
   private final Planning planning;
   private final Hearing hearing;
@@ -31,9 +33,19 @@ final class Program {
     try {
       CommandLine line = commandLine();
       return line.execute(explained(line, args));
+    } catch (OutOfMemoryError e) {
+      return tell(memoryIsFull());
     } catch (Error e) { // picocli hands on exceptions only
       return Mishap.report(e, streams);
     }
+  }
+
+  /** No mistake of ours: a set with many songs on a large rig needs what it needs. */
+  private static Stop memoryIsFull() {
+    long megabytes = Runtime.getRuntime().maxMemory() >> MEGABYTE_BITS;
+    return Stop.trouble(
+        "the " + megabytes + " MB of memory that Java may use are too few for this",
+        "Allow more, as in: java -Xmx4g -jar target/entracte.jar; or take fewer songs at once.");
   }
 
   /** Many programs have a command "help"; here it asks a command to explain itself. */

@@ -30,14 +30,16 @@ final class TextFile {
   }
 
   /**
-   * A place in this file.
+   * A place in this file, at most just behind the last character of the line: the YAML reader
+   * counts a carriage return that ends the file as a character.
    *
    * @param line from 0
    * @param column from 0, in code points
    */
   Place place(int line, int column) {
     String lineText = line < lines.size() ? lines.get(line) : "";
-    return new Place(name.shown(), line + 1, column + 1, lineText);
+    int within = Math.min(column, lineText.codePointCount(0, lineText.length()));
+    return new Place(name.shown(), line + 1, within + 1, lineText);
   }
 
   /** The numbers of the lines, from 1, that have a tab before their first other character. */
