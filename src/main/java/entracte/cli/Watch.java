@@ -71,7 +71,7 @@ final class Watch {
     int before = last.get().moves();
     int now = plan.moves();
     return now == before
-        ? "As many moves between songs as before: " + now + ". "
-        : "Moves between songs: " + now + ", before this save " + before + ". ";
+        ? "As many moves between songs as before: " + now + ".\n"
+        : "Moves between songs: " + now + ", before this save " + before + ".\n";
   }
 }
