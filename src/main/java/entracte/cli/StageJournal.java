@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The journal that lies beside a set. A night that is not over is taken up again; one that is over,
@@ -85,17 +86,25 @@ final class StageJournal {
     if (found.events().isEmpty()) {
       return new Opened(journal, Night.fresh(), false, "");
     }
-    boolean same = belongs(found.events());
+    Optional<List<String>> renamed = renamed(found.events());
+    boolean same = renamed.isPresent();
     Night night = same ? replay(found.events()) : Night.fresh();
     if (anew || !same || night.phase() == Phase.END) {
-      return aside(journal, same ? "" : "The set has changed since the last night.");
+      return aside(journal, same ? "" : "The songs are others than on the last night.");
     }
-    return new Opened(journal, night, true, damage(found));
+    return new Opened(journal, night, true, (damage(found) + resumed(renamed.get())).strip());
   }
 
-  private boolean belongs(List<Event> events) {
+  private Optional<List<String>> renamed(List<Event> events) {
     return events.get(0) instanceof Event.Begun begun
-        && begun.fingerprint().equals(show.fingerprint());
+        ? show.renamedSince(begun.fingerprint())
+        : Optional.empty();
+  }
+
+  private static String resumed(List<String> renamed) {
+    return renamed.isEmpty()
+        ? ""
+        : " The same night goes on, but " + String.join("; ", renamed) + ".";
   }
 
   private Night replay(List<Event> events) {

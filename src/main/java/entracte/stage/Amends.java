@@ -42,6 +42,7 @@ final class Amends {
       draft.first = old.first;
       draft.dead = old.dead;
       draft.waiting = false;
+      draft.forgetPlansSince(last.before(), draft.request);
       draft.notice = "Taken back: " + last.label() + ". Nothing was sent.";
       if (draft.way().isEmpty() && draft.ahead() < draft.order.size()) {
         draft.ask();

@@ -79,7 +79,7 @@ final class ChangeoverView {
 
   private void moves(int current) {
     List<Move> moves = now.way().orElseThrow().moves();
-    body.line("move " + (current + 1) + " of " + moves.size(), Style.DIM);
+    body.line("step " + (current + 1) + " of " + moves.size() + toGo(moves), Style.DIM);
     int map = body.left() >= 12 && body.width() >= WIDE ? RigMap.rows(show) : 0;
     if (current > 0 && body.left() > 6) {
       body.line(sign(current - 1) + moves.get(current - 1).text(), Style.DIM);
@@ -98,6 +98,15 @@ final class ChangeoverView {
       body.blank();
     }
     following(moves, current);
+  }
+
+  /** Moves as they are counted everywhere: a step may be two, or none. */
+  private String toGo(List<Move> moves) {
+    int open = 0;
+    for (int move = 0; move < moves.size(); move++) {
+      open += now.done().get(move) == Done.OPEN ? moves.get(move).moves() : 0;
+    }
+    return ", " + open + (open == 1 ? " move" : " moves") + " to go";
   }
 
   /** How many rows may be large: the map stays, and something of what follows. */

@@ -27,6 +27,7 @@ final class Draft {
   long lockedUntil;
   int request;
   boolean waiting;
+  Optional<Event.Planned> held;
   List<Move> first;
   Set<String> dead;
   Optional<Menu> menu;
@@ -52,6 +53,7 @@ final class Draft {
     lockedUntil = from.lockedUntil();
     request = from.request();
     waiting = from.waiting();
+    held = from.held();
     first = from.first();
     dead = new HashSet<>(from.dead());
     menu = from.menu();
@@ -74,6 +76,7 @@ final class Draft {
         lockedUntil,
         request,
         waiting,
+        held,
         first,
         dead,
         menu,
@@ -109,6 +112,12 @@ final class Draft {
     ways = List.of();
     firstWay = ahead();
     reopen();
+  }
+
+  /** Answers to what was asked for after {@code before} are none to a state that is put back. */
+  void forgetPlansSince(State before, int asked) {
+    request = before.request() == asked ? asked : asked + 1;
+    held = Optional.empty();
   }
 
   /** Asks for ways from the rig as it stands to the songs that are left. */

@@ -7,10 +7,28 @@ import java.util.List;
 final class NextPress {
   private NextPress() {}
 
-  static String says(Show show, Night night) {
+  private static final String IN_MENU = "next: a line down; hold or Enter: take it; Escape: close";
+  private static final String IN_MENU_SHORT = "next: line down; hold: take; Esc: close";
+  private static final String SENDS = ", gear is sent";
+
+  /** In so many cells; where it is too long a title gives way, and never that gear is sent. */
+  static String says(Show show, Night night, int cells) {
+    String whole = says(show, night);
+    if (Cells.of(whole) <= cells) {
+      return whole;
+    }
+    if (night.menuOpen()) {
+      return IN_MENU_SHORT;
+    }
+    String tail = whole.endsWith(SENDS) ? SENDS : "";
+    String head = whole.substring(0, whole.length() - tail.length());
+    return Cells.cut(head.replace("changeover to ", "to "), cells - Cells.of(tail)) + tail;
+  }
+
+  private static String says(Show show, Night night) {
     State now = night.now();
     if (now.menu().isPresent()) {
-      return "next: a line down; hold or Enter: take it; Escape: close";
+      return IN_MENU;
     }
     return "next: "
         + switch (now.phase()) {
@@ -30,13 +48,13 @@ final class NextPress {
       return "this move is done";
     }
     boolean sends = !song(show, now, now.at()).sends().song().isEmpty();
-    return title(show, now, now.at()) + " begins" + (sends ? ", gear is sent" : "");
+    return title(show, now, now.at()) + " begins" + (sends ? SENDS : "");
   }
 
   private static String song(Show show, State now) {
     List<GearSends.Section> sections = song(show, now, now.at()).sends().sections();
     if (now.section() < sections.size()) {
-      return sections.get(now.section()).name() + ", gear is sent";
+      return sections.get(now.section()).name() + SENDS;
     }
     if (now.at() + 1 >= now.order().size()) {
       return "end of the set";
@@ -46,7 +64,7 @@ final class NextPress {
       return "end of the set, before the encore";
     }
     boolean sends = !coming.sends().changeover().isEmpty();
-    return "changeover to " + coming.title() + (sends ? ", gear is sent" : "");
+    return "changeover to " + coming.title() + (sends ? SENDS : "");
   }
 
   private static ShowSong song(Show show, State now, int index) {

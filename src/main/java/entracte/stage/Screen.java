@@ -131,7 +131,7 @@ public final class Screen {
     for (int line = 0; line < notices.size(); line++) {
       canvas.put(0, last - 1 - notices.size() + line, notices.get(line), Style.WARN);
     }
-    canvas.bar(last - 1, Cells.cut(NextPress.says(show, night), canvas.width()), Style.STRONG);
+    canvas.bar(last - 1, NextPress.says(show, night, canvas.width()), Style.STRONG);
     ports(last);
   }
 
@@ -164,8 +164,8 @@ public final class Screen {
               }
             });
     String all = each.isEmpty() ? "no MIDI ports" : String.join("  ", each);
-    boolean fits = Cells.of(all) <= canvas.width() || ill.isEmpty();
-    String shown = fits ? all : String.join(", ", ill);
+    String few = ill.isEmpty() ? "all " + each.size() + " ports ok" : String.join(", ", ill);
+    String shown = Cells.of(all) <= canvas.width() ? all : few;
     canvas.put(0, row, Cells.cut(shown, canvas.width()), ill.isEmpty() ? Style.DIM : Style.WARN);
   }
 }

@@ -2,9 +2,11 @@ package entracte.stage;
 
 import entracte.cue.Spot;
 import entracte.midi.Dispatch;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -32,6 +34,8 @@ public record Show(
     Hold hold,
     long deafMillis,
     Drift drift) {
+  private static final String PART = "; ";
+
   /** What a long press does. */
   public enum Hold {
     MENU,
@@ -86,6 +90,36 @@ public record Show(
 
   /** Tells this show from another, as far as a journal depends on it. */
   public String fingerprint() {
-    return set + "; " + String.join("; ", songs.stream().map(ShowSong::title).toList());
+    return set + PART + String.join(PART, songs.stream().map(ShowSong::title).toList());
+  }
+
+  /**
+   * What is called otherwise than in the show of that fingerprint, a few words each; empty if that
+   * was another show. As many songs, most of them in their old places, make the same show: names
+   * are mended between two nights, and in one.
+   */
+  public Optional<List<String>> renamedSince(String fingerprint) {
+    if (fingerprint.equals(fingerprint())) {
+      return Optional.of(List.of());
+    }
+    List<String> old = List.of(fingerprint.split(PART, -1));
+    List<String> young = List.of(fingerprint().split(PART, -1));
+    if (old.size() != young.size() || old.size() != songs.size() + 1) {
+      return Optional.empty();
+    }
+    List<String> renamed = new ArrayList<>();
+    for (int name = 0; name < old.size(); name++) {
+      if (!old.get(name).equals(young.get(name))) {
+        renamed.add(
+            (name == 0 ? "the set" : "song " + name)
+                + " was called "
+                + old.get(name)
+                + " and is "
+                + young.get(name));
+      }
+    }
+    boolean moved = renamed.size() > 1 && Set.copyOf(old).equals(Set.copyOf(young));
+    long others = renamed.stream().filter(each -> each.startsWith("song ")).count();
+    return moved || 2 * others > songs.size() ? Optional.empty() : Optional.of(renamed);
   }
 }

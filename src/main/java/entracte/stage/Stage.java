@@ -134,9 +134,12 @@ public final class Stage {
         !past.isEmpty()
             && past.get(0).isPlace()
             && draft.now - past.get(0).atMillis() <= HOLD_TAKES_BACK_MILLIS;
-    Night night = pressedJustNow ? restored("").night() : before;
+    Turn first = pressedJustNow ? restored("") : new Turn(before, List.of());
     Input means = show.hold() == Show.Hold.BACK ? Input.BACK : Input.MENU;
-    return after(show, night, new Event.Pressed(draft.now, means));
+    Turn second = after(show, first.night(), new Event.Pressed(draft.now, means));
+    List<Effect> effects = new ArrayList<>(first.effects());
+    effects.addAll(second.effects());
+    return new Turn(second.night(), effects);
   }
 
   private Turn menu() {
@@ -160,6 +163,7 @@ public final class Stage {
   }
 
   private Turn turn() {
+    Plans.takeHeld(draft);
     return new Turn(new Night(draft.state(), past), draft.effects);
   }
 
@@ -175,13 +179,14 @@ public final class Stage {
   private State withoutMenu(State state) {
     Draft plain = new Draft(show, state, draft.now);
     plain.menu = Optional.empty();
+    plain.held = Optional.empty();
     return plain.state();
   }
 
   /** As it was before the last thing; a plan that was awaited then is asked for again. */
   private Turn restored(String notice) {
     Draft old = new Draft(show, past.get(0).before(), draft.now);
-    old.request = Math.max(old.request, before.now().request());
+    old.forgetPlansSince(past.get(0).before(), before.now().request());
     old.notice = notice;
     old.lockedUntil = 0;
     if (old.waiting || old.way().isEmpty() && old.ahead() < old.order.size()) {

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param lockedUntil until when the foot is not heard, because something was sent
  * @param request the last plan asked for, from 1
  * @param waiting whether it is still awaited
+ * @param held a plan that arrived while a menu was open: its lines stay under the finger
  * @param first what to do before the way that is awaited
  * @param ready whether what can be made ready is shown during the song
  * @param notice one sentence for the player; empty for none
@@ -35,6 +36,7 @@ record State(
     long lockedUntil,
     int request,
     boolean waiting,
+    Optional<Event.Planned> held,
     List<Move> first,
     Set<String> dead,
     Optional<Menu> menu,
@@ -63,6 +65,7 @@ record State(
         0,
         0,
         false,
+        Optional.empty(),
         List.of(),
         Set.of(),
         Optional.empty(),

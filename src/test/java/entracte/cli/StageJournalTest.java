@@ -10,13 +10,16 @@ import entracte.journal.JournalFile;
 import entracte.stage.Event;
 import entracte.stage.Input;
 import entracte.stage.Night;
+import entracte.stage.Show;
 import entracte.stage.SmallShow;
 import entracte.stage.Stage;
+import entracte.stage.TrueRig;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -67,6 +70,37 @@ final class StageJournalTest {
     again.file().close();
     assertTrue(again.resumed());
     assertEquals(small.night, again.night());
+  }
+
+  /** Names are mended between soundcheck and show. */
+  @Test
+  void theSameNightGoesOnUnderAnotherName() throws Exception {
+    Show show = new SmallShow().show;
+    String old = show.fingerprint().replace("Kitchen; ", "Kichen; ").replace("Late", "Lat");
+    StageJournal.Opened first = open(new SmallShow(), false);
+    first.file().add(new Event.Begun(0, old, List.of(0, 1, 2, 3), TrueRig.bare()));
+    first.file().close();
+    StageJournal.Opened again = open(new SmallShow(), false);
+    again.file().close();
+    assertTrue(again.resumed());
+    assertEquals(
+        "The same night goes on, but the set was called Kichen and is Kitchen; song 4 was called"
+            + " Lat and is Late.",
+        again.note());
+  }
+
+  @Test
+  void otherSongsOrAnotherOrderAreAnotherNight() throws Exception {
+    Show show = new SmallShow().show;
+    assertEquals(Optional.of(List.of()), show.renamedSince(show.fingerprint()));
+    for (String other :
+        List.of(
+            "Kitchen; Clock; Kettle; Enamel; Late; Drone",
+            "Kitchen; Kettle; Clock; Enamel; Drone",
+            "Kitchen; One; Two; Three; Late; Drone",
+            "")) {
+      assertEquals(Optional.empty(), show.renamedSince(other), other);
+    }
   }
 
   @Test

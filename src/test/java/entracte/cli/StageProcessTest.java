@@ -36,7 +36,7 @@ final class StageProcessTest {
   /** Keys that all say "next"; each another one, so that none is taken for a repeat. */
   private static final String[] NEXT = {"NPage", "Enter", "Down"};
 
-  private static final Pattern MOVE = Pattern.compile("move (\\d+) of \\d+");
+  private static final Pattern MOVE = Pattern.compile("step (\\d+) of \\d+, .*");
   private static final Pattern PLACE = Pattern.compile("(changeover to|song) (\\d+) of \\d+.*");
 
   @TempDir Path folder;
@@ -68,15 +68,15 @@ final class StageProcessTest {
   @Test
   void itShowsHearsAndGivesTheTerminalBack() throws Exception {
     try (Tmux tmux = new Tmux(folder).start(80, 24, "", set)) {
-      tmux.await(row -> row.equals("move 1 of 25"));
+      tmux.await(row -> row.startsWith("step 1 of 25,"));
       press(tmux);
-      tmux.await(row -> row.equals("move 2 of 25"));
+      tmux.await(row -> row.startsWith("step 2 of 25,"));
       assertEquals("1", tmux.says("alternate_on"));
       assertEquals("0", tmux.says("cursor_flag"));
       tmux.resize(40, 12);
       List<String> small = tmux.await(row -> row.startsWith("next: this move is done"));
       assertEquals(12, small.size());
-      assertEquals("move 2 of 25", small.get(3));
+      assertTrue(small.get(3).startsWith("step 2 of 25,"), small.get(3));
       tmux.keys("C-c");
       tmux.await(row -> row.equals("the stage ended with 0"));
       restored(tmux);
@@ -98,7 +98,7 @@ final class StageProcessTest {
     for (String signal : List.of("-TERM", "-HUP", "-INT")) {
       Files.deleteIfExists(folder.resolve("after"));
       try (Tmux tmux = new Tmux(folder).start(80, 24, "", set)) {
-        tmux.await(row -> row.startsWith("move "));
+        tmux.await(row -> row.startsWith("step "));
         tmux.kill(signal);
         tmux.await(row -> row.startsWith("the stage ended with "));
         restored(tmux);
@@ -111,19 +111,19 @@ final class StageProcessTest {
   void aDiskThatIsFullIsToldAndTheShowGoesOn() throws Exception {
     Path journal = set.resolve("stage.journal");
     try (Tmux tmux = new Tmux(folder).start(80, 24, "", set)) {
-      tmux.await(row -> row.equals("move 1 of 25"));
+      tmux.await(row -> row.startsWith("step 1 of 25,"));
       tmux.kill("-KILL");
     }
     long blocks = Files.size(journal) / 1024 + 1;
     try (Tmux tmux = new Tmux(folder).start(80, 24, "ulimit -f " + blocks, set)) {
-      tmux.await(row -> row.equals("move 1 of 25"));
+      tmux.await(row -> row.startsWith("step 1 of 25,"));
       int move = 1;
       while (tmux.screen().stream().noneMatch(row -> row.startsWith("This night is not kept"))) {
         assertTrue(move < 25, "the limit was never reached");
         press(tmux);
         move++;
-        String shown = "move " + move + " of 25";
-        tmux.await(row -> row.equals(shown));
+        String shown = "step " + move + " of 25,";
+        tmux.await(row -> row.startsWith(shown));
       }
       tmux.kill("-KILL");
       int kept = progress(replay(JournalFile.read(journal))) % 1000;

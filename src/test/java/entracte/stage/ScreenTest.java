@@ -62,7 +62,7 @@ final class ScreenTest {
         "changeover to 2 of 4                             29 min 58 s of slot left  20:41",
         rows.get(0));
     assertTrue(all.contains("Clock: 1 s of 45 s  [....................]"), all);
-    assertTrue(all.contains("move 2 of 3"), all);
+    assertTrue(all.contains("step 2 of 3, 3 moves to go"), all);
     assertTrue(all.contains("done  LOWER the main level"), all);
     assertTrue(all.contains("TURN filter 1 cutoff to 1"), all);
     assertTrue(all.contains(" 1 osc 1 "), all);
@@ -128,6 +128,22 @@ final class ScreenTest {
     assertEquals(
         "FAILS: Stage Piano, LOST: Pedal",
         Screen.draw(small.show, small.night, around, 40, 12).rows().get(11));
+  }
+
+  @Test
+  void onASmallScreenTitlesGiveWayAndNotWhatAPressDoes() {
+    small.next(4);
+    assertEquals("next: changeover to Clock, gear is sent", small.rows(40, 12).get(10));
+    assertEquals("next: to Clock, gear is sent", NextPress.says(small.show, small.night, 38));
+    assertEquals("next: to Cl.., gear is sent", NextPress.says(small.show, small.night, 27));
+    small.press(Input.MENU);
+    assertEquals("next: line down; hold: take; Esc: close", small.rows(40, 12).get(10));
+    Map<String, Around.Port> ports = new LinkedHashMap<>();
+    List.of("A Piano of a Long Name", "Drum Box", "Second Pedal")
+        .forEach(name -> ports.put(name, Around.Port.OK));
+    Around around = new Around(small.now, "20:41", ports, "");
+    assertEquals(
+        "all 3 ports ok", Screen.draw(small.show, small.night, around, 40, 12).rows().get(11));
   }
 
   @Test
