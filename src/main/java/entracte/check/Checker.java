@@ -61,6 +61,7 @@ public final class Checker {
     new SongOrder(findings).check(set);
     GearCues cues = new GearCues(set.rig(), findings);
     set.songs().forEach(cues::check);
+    new GearBanks(findings).check(set.songs());
     List<Part> parts =
         checkSongs(new Resolver(rig, findings), new Rules(rig, rigIsSound, findings));
     return new Checked(

@@ -57,7 +57,7 @@ public record CueSheet(
     Course course = new Course(plan);
     CordReasons cords = new CordReasons(course, plan.setList().parking());
     SettingReasons settings = new SettingReasons(course);
-    Tuning tuning = new Tuning();
+    Tuning tuning = new Tuning(!plan.start().midSet());
     Unheard unheard = new Unheard(course, plan.setList().parking());
     List<Cue> cues = new ArrayList<>();
     for (Changeover changeover : plan.changeovers()) {

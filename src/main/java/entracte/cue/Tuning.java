@@ -31,9 +31,20 @@ final class Tuning {
 
   static final Comparator<Module> IN_HAND_ORDER = Comparator.comparing(Spot::of, HandOrder.SPOTS);
 
+  private static final String UNKNOWN = "it may be in tune still: hear it first";
+
+  private final boolean fromBeginning;
   private final Map<Module, Ear> lastHeard = new HashMap<>();
   private final Map<Module, Integer> lastTuned = new HashMap<>();
   private final Set<Module> played = new HashSet<>();
+
+  /**
+   * @param fromBeginning whether nothing has played yet; in mid-set nobody knows what has, and how
+   *     it was tuned then
+   */
+  Tuning(boolean fromBeginning) {
+    this.fromBeginning = fromBeginning;
+  }
 
   /**
    * A module that is tuned in the set-up for the later song that it waits for.
@@ -141,7 +152,10 @@ final class Tuning {
     return newcomers;
   }
 
-  private static String fresh(Set<Module> newcomers, Module module, Ear now) {
+  private String fresh(Set<Module> newcomers, Module module, Ear now) {
+    if (!fromBeginning) {
+      return UNKNOWN;
+    }
     String later = now.cords().isEmpty() ? "tuned for the first time" : "its first pitch cord";
     return newcomers.contains(module) ? "plays for the first time" : later;
   }

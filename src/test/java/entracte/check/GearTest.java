@@ -76,6 +76,23 @@ final class GearTest extends MistakesTest {
         song(program(-1)));
   }
 
+  /** Bank select holds until the next one (MIDI 1.0), so a song without one has the last one's. */
+  @Test
+  void aBankInSomeSongsOnlyIsDoubtful() {
+    GearCue banked = new GearCue("piano", Optional.of(5), Optional.of(new Bank(0, 1)), List.of());
+    assertSaid(
+        List.of(
+            "warning: \"piano\" has a bank in some songs, but none in \"Song\""
+                + " / There it plays from the bank chosen last: write a bank beside each of its"
+                + " programs."),
+        rig(1),
+        song(program(1)),
+        other(banked));
+    assertSaid(List.of(), rig(1), song(banked), other(banked));
+    assertSaid(List.of(), rig(1), song(controls(7, 90)), other(banked));
+    assertSaid(List.of(), rig(1), song(program(1)), other(program(2)));
+  }
+
   private static Song other(GearCue cue) {
     return new Song(
         "Other",

@@ -21,7 +21,7 @@ class TuningTest {
   private static final String PITCH_1 = "keys.pitch 1 to osc 1.pitch.1";
 
   private final SmallRig rig = new SmallRig(CordStock.unlimited());
-  private final Tuning tuning = new Tuning();
+  private Tuning tuning = new Tuning(true);
   private int songs;
 
   @Test
@@ -34,6 +34,15 @@ class TuningTest {
     assertEquals(List.of("TUNE osc 1 (plays for the first time)"), tuned("8", PITCH_1));
     assertEquals(List.of(), tuned("8"));
     assertEquals(List.of(), tuned("8", PITCH_1), "the same cord and octave as when it was tuned");
+  }
+
+  @Test
+  void inMidSetNothingIsSaidToPlayForTheFirstTime() {
+    tuning = new Tuning(false);
+    assertEquals(
+        List.of("TUNE osc 1 (it may be in tune still: hear it first)"), tuned("8", PITCH_1));
+    assertEquals(List.of(), tuned("8", PITCH_1), "tuned by now");
+    assertEquals(List.of("TUNE osc 1 (octave changed)"), tuned("16", PITCH_1));
   }
 
   @Test
