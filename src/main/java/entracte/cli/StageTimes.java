@@ -59,7 +59,7 @@ final class StageTimes {
     }
     boolean same =
         events.get(0) instanceof Event.Begun begun
-            && show.renamedSince(begun.fingerprint()).isPresent();
+            && begun.fingerprint().equals(show.fingerprint());
     if (same) {
       MoveTimes.of(show, events).forEach(each -> played.add(played(each)));
     } else {
