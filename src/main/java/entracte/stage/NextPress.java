@@ -42,7 +42,7 @@ final class NextPress {
 
   private static String changeover(Show show, State now) {
     if (now.way().isEmpty()) {
-      return now.waiting() ? "nothing until the moves are worked out" : "nothing; open the menu";
+      return now.waiting() ? "nothing until the plan is there" : "nothing; open the menu";
     }
     if (now.current().isPresent()) {
       return "this move is done";

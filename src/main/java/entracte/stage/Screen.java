@@ -3,6 +3,8 @@ package entracte.stage;
 import entracte.cue.TimeText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Draws the night. The first row says where we are, the last rows what the player must know at any
@@ -153,19 +155,24 @@ public final class Screen {
 
   private void ports(int row) {
     List<String> each = new ArrayList<>();
-    List<String> ill = new ArrayList<>();
+    Map<String, String> ill = new TreeMap<>();
     around
         .ports()
         .forEach(
             (name, port) -> {
               each.add(name + " " + port.word());
               if (port != Around.Port.OK) {
-                ill.add(port.word() + ": " + name);
+                ill.merge(port.word() + ": ", name, (some, one) -> some + ", " + one);
               }
             });
     String all = each.isEmpty() ? "no MIDI ports" : String.join("  ", each);
-    String few = ill.isEmpty() ? "all " + each.size() + " ports ok" : String.join(", ", ill);
+    String few = ill.isEmpty() ? "all " + each.size() + " ports ok" : named(ill);
     String shown = Cells.of(all) <= canvas.width() ? all : few;
     canvas.put(0, row, Cells.cut(shown, canvas.width()), ill.isEmpty() ? Style.DIM : Style.WARN);
+  }
+
+  /** {@code FAILS: Stage Piano; LOST: Drum Box, Pedal}. */
+  private static String named(Map<String, String> ill) {
+    return String.join("; ", ill.entrySet().stream().map(e -> e.getKey() + e.getValue()).toList());
   }
 }

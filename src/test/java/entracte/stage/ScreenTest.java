@@ -126,7 +126,7 @@ final class ScreenTest {
         "Stage Piano FAILS  Drum Box with a long name ok  Pedal LOST",
         Screen.draw(small.show, small.night, around, 80, 24).rows().get(23));
     assertEquals(
-        "FAILS: Stage Piano, LOST: Pedal",
+        "FAILS: Stage Piano; LOST: Pedal",
         Screen.draw(small.show, small.night, around, 40, 12).rows().get(11));
   }
 
