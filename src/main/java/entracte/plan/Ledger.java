@@ -15,11 +15,10 @@ final class Ledger {
   final Layout layout;
   private final CordLedger cords;
 
-  /** What the plugging costs where the stock is loose. */
-  private final Optional<PathLedger> paths;
+  private final PathLedger paths;
 
-  /** Plays the changeovers where the stock is tight. */
-  private final Optional<BagRule> bag;
+  /** What comes on top where the stock is tight. */
+  private final Optional<Shortage> shortage;
 
   private final RigIndex rig;
   private final long fault;
@@ -45,9 +44,9 @@ final class Ledger {
     controls = new IntBag(rig.controls.size());
     controlCost = new long[rig.controls.size()];
     oldControlCost = new long[rig.controls.size()];
-    boolean tight = stock == Stock.TIGHT;
-    paths = tight ? Optional.empty() : Optional.of(new PathLedger(problem, cords));
-    bag = tight ? Optional.of(new BagRule(problem, cords)) : Optional.empty();
+    shortage =
+        stock == Stock.TIGHT ? Optional.of(new Shortage(problem, layout)) : Optional.empty();
+    paths = new PathLedger(problem, cords, shortage);
     plugging = plug();
     for (int control = 0; control < controlCost.length; control++) {
       controlCost[control] = layout.controlCost(control);
@@ -56,7 +55,7 @@ final class Ledger {
   }
 
   private long plug() {
-    return paths.isPresent() ? paths.get().cost() : bag.orElseThrow().play(layout.firstUse);
+    return paths.cost() + shortage.map(Shortage::cost).orElse(0L);
   }
 
   /** The weight of all moves, without regard to faults and to the stock. */
@@ -75,7 +74,7 @@ final class Ledger {
    * pairs with removals that are counted already, for as many moves as this.
    */
   int surplus() {
-    return Weights.changeoverMoves(plugging) - paths.orElseThrow().adding();
+    return Weights.changeoverMoves(plugging) - paths.adding();
   }
 
   /** The weight of all moves and faults. */
@@ -92,11 +91,11 @@ final class Ledger {
     oldPlugging = plugging;
     oldTurning = turning;
     controls.clear();
-    paths.ifPresent(PathLedger::begin);
+    paths.begin();
     touchAll();
-    paths.ifPresent(PathLedger::leave);
+    paths.leave();
     edits.swapIn(layout);
-    paths.ifPresent(PathLedger::enter);
+    paths.enter();
     plugging = plug();
     for (int i = 0; i < controls.size(); i++) {
       int control = controls.get(i);
@@ -109,14 +108,14 @@ final class Ledger {
 
   /** Keeps the changes applied last. */
   void accept() {
-    paths.ifPresent(PathLedger::accept);
+    paths.accept();
     edits.clear();
   }
 
   /** Takes back the changes applied last. */
   void undo() {
     edits.swapIn(layout);
-    paths.ifPresent(PathLedger::undo);
+    paths.undo();
     for (int i = 0; i < controls.size(); i++) {
       controlCost[controls.get(i)] = oldControlCost[i];
     }
@@ -136,8 +135,7 @@ final class Ledger {
       touchModule(layout.casting.module[song][role], song);
       touchModule(edits.module(song, role), song);
       for (int cord : layout.shape(song).cordsOfRole[role]) {
-        int use = layout.use(song, cord);
-        paths.ifPresent(p -> p.touch(use));
+        paths.touch(layout.use(song, cord));
         touchEnd(song, 2 * cord);
         touchEnd(song, 2 * cord + 1);
       }
@@ -205,6 +203,6 @@ final class Ledger {
   }
 
   private void touchSocket(int socket, int column) {
-    paths.ifPresent(p -> p.touchSocket(socket, column));
+    paths.touchSocket(socket, column);
   }
 }

@@ -1,6 +1,7 @@
 package entracte.plan;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * What the plugging costs, path by path, while the stock of cords is loose. Each path of events
@@ -20,6 +21,9 @@ final class PathLedger {
 
   private final CordLedger cords;
   private final PlugPaths paths;
+
+  /** What is told of cords that come to wait longer or less long. */
+  private final Optional<Shortage> shortage;
 
   /** One event of the path on which an event lies. */
   private final int[] pathOf;
@@ -49,8 +53,9 @@ final class PathLedger {
   private long oldCost;
   private int oldAdding;
 
-  PathLedger(Problem problem, CordLedger cords) {
+  PathLedger(Problem problem, CordLedger cords, Optional<Shortage> shortage) {
     this.cords = cords;
+    this.shortage = shortage;
     paths = new PlugPaths(cords, problem);
     int events = 2 * cords.columnOf.length;
     pathOf = new int[events];
@@ -79,6 +84,7 @@ final class PathLedger {
   void begin() {
     touched.clear();
     reached.clear();
+    shortage.ifPresent(Shortage::begin);
     oldCost = cost;
     oldAdding = adding;
   }
@@ -111,6 +117,7 @@ final class PathLedger {
     for (int i = 0; i < touched.size(); i++) {
       int event = touched.get(i);
       leave(event);
+      shortage.ifPresent(it -> it.leave(event));
       int use = PlugPaths.useOf(event);
       if (cords.sourceOf[use] != CordLedger.NOTHING) {
         leaveNeighbour(event, cords.sourceOf[use]);
@@ -145,6 +152,7 @@ final class PathLedger {
       }
       reached.add(touched.get(i));
     }
+    enterWaiting();
     round++;
     foundEvents = 0;
     foundPaths = 0;
@@ -153,6 +161,13 @@ final class PathLedger {
       if (seen[event] != round && paths.happens(event)) {
         find(event);
       }
+    }
+  }
+
+  /** How long a cord waits is known once all windows are. */
+  private void enterWaiting() {
+    for (int i = 0; i < touched.size() && shortage.isPresent(); i++) {
+      shortage.get().enter(touched.get(i));
     }
   }
 
@@ -194,6 +209,7 @@ final class PathLedger {
   }
 
   void undo() {
+    shortage.ifPresent(Shortage::undo);
     for (int i = 0; i < touched.size(); i++) {
       cords.setWindow(
           PlugPaths.useOf(touched.get(i)), PlugPaths.isAddition(touched.get(i)), oldWindow[i]);
