@@ -44,8 +44,7 @@ final class Ledger {
     controls = new IntBag(rig.controls.size());
     controlCost = new long[rig.controls.size()];
     oldControlCost = new long[rig.controls.size()];
-    shortage =
-        stock == Stock.TIGHT ? Optional.of(new Shortage(problem, layout)) : Optional.empty();
+    shortage = stock == Stock.TIGHT ? Optional.of(new Shortage(problem, layout)) : Optional.empty();
     paths = new PathLedger(problem, cords, shortage);
     plugging = plug();
     for (int control = 0; control < controlCost.length; control++) {

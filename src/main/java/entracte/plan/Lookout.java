@@ -4,24 +4,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToLongFunction;
 
 /**
  * Looks for a better plan where the bag is short of cords, or an idle multiple would have two
  * feeds. A casting may then cost more than it seems to, and one that seems as dear may make the
- * better plan. So this anneals with an endless bag, notes the castings that it comes by, and
- * finishes them with the cords that there are: those first that the flow of cords speaks best of.
+ * better plan. So this notes the castings that an annealing comes by, and finishes them with the
+ * cords that there are: the one that seemed best, then those that the flow of cords speaks best of.
  */
-final class Lookout implements Callable<Optional<Lookout.Found>> {
+final class Lookout {
   private static final int HOPES = 12;
   private static final int FLOWS = 20;
 
   private final Problem problem;
   private final Annealer annealer;
-  private final double heat;
-  private final long steps;
   private final BooleanSupplier stop;
   private final Sightings seen;
   private final ToLongFunction<Plan> weigh;
@@ -29,55 +26,57 @@ final class Lookout implements Callable<Optional<Lookout.Found>> {
   /** What a plan must weigh less than. */
   private long below;
 
+  private Optional<Found> best = Optional.empty();
+
   /** A casting and the plan that it makes. */
   record Found(Casting casting, Plan plan) {}
 
   private record Hope(long bound, Casting casting) {}
 
   /**
-   * A search from a known casting.
+   * Looks out from an annealing that is yet to be done.
    *
    * @param weigh what a plan weighs, in the prices of the problem
    * @param below what a plan must weigh less than
-   * @param heat 1 to forget the casting, less to stay near
    */
   Lookout(
       Problem problem,
-      Casting from,
+      Annealer annealer,
       ToLongFunction<Plan> weigh,
       long below,
-      long seed,
-      double heat,
-      long steps,
       BooleanSupplier stop) {
     this.problem = problem;
+    this.annealer = annealer;
     this.weigh = weigh;
     this.below = below;
-    this.heat = heat;
-    this.steps = steps;
     this.stop = stop;
-    annealer = new Annealer(problem, from, Stock.LOOSE, seed);
     seen = new Sightings(below);
+    annealer.report(seen);
+  }
+
+  Annealer annealer() {
+    return annealer;
   }
 
   /** The best plan found; empty if none is good enough. */
-  @Override
-  public Optional<Found> call() {
-    annealer.report(seen);
-    annealer.anneal(steps, heat, stop);
+  Optional<Found> found() {
     Finish finish = new Finish(problem, FLOWS);
-    Optional<Found> best = Optional.empty();
+    take(finish, annealer.best());
     for (Hope hope : hopes()) {
       if (hope.bound() >= below || stop.getAsBoolean()) {
         break;
       }
-      Optional<Plan> plan = finish.plan(hope.casting(), below);
-      if (plan.isPresent() && weigh.applyAsLong(plan.get()) < below) {
-        below = weigh.applyAsLong(plan.get());
-        best = Optional.of(new Found(hope.casting(), plan.get()));
-      }
+      take(finish, hope.casting());
     }
     return best;
+  }
+
+  private void take(Finish finish, Casting casting) {
+    Optional<Plan> plan = finish.plan(casting, below);
+    if (plan.isPresent() && weigh.applyAsLong(plan.get()) < below) {
+      below = weigh.applyAsLong(plan.get());
+      best = Optional.of(new Found(casting, plan.get()));
+    }
   }
 
   private List<Hope> hopes() {

@@ -3,6 +3,7 @@ package entracte.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -16,7 +17,7 @@ final class Search {
   private static final long LOOSE_STEPS_PER_SONG = 20_000;
   private static final long MOST_STEPS = 600_000;
   private static final long PROBE_STEPS_PER_SONG = 5_000;
-  private static final long TIGHT_STEPS_PER_SONG = 6_000;
+  private static final long TIGHT_STEPS_PER_SONG = 12_000;
   private static final long LOOKOUT_STEPS_PER_SONG = 20_000;
   private static final long PROOF_STEPS = 15_000;
   private static final long FIRST_PROOF_STEPS = 2_000;
@@ -139,25 +140,27 @@ final class Search {
     if (stock == Stock.LOOSE) {
       takeUp(annealedLong(workers, round, longer));
     }
-    boolean looksOut = best.isPresent() && round == 0;
-    if (stock == Stock.TIGHT && !looksOut) {
-      keepIfBetter(least(annealedLong(workers, round, longer)));
+    if (stock == Stock.TIGHT) {
+      long usual = Math.min(TIGHT_STEPS_PER_SONG * problem.songs(), MOST_STEPS) * longer;
+      long steps = time.fitting(usual, isFar());
+      time.beginAnnealing(false, false);
+      lookOut(workers, i -> lookout(Stock.TIGHT, round * 101L + i, heat(i, false), steps));
     }
   }
 
   private List<Annealer> annealedLong(Workers workers, int round, long longer) {
-    long perSong = stock == Stock.LOOSE ? LOOSE_STEPS_PER_SONG : TIGHT_STEPS_PER_SONG;
-    long usual = Math.min(perSong * problem.songs(), MOST_STEPS) * longer;
+    long usual = Math.min(LOOSE_STEPS_PER_SONG * problem.songs(), MOST_STEPS) * longer;
     long steps = time.fitting(usual, isFar());
-    time.beginAnnealing(false, best.isEmpty() && stock == Stock.LOOSE);
+    time.beginAnnealing(false, best.isEmpty());
     return annealed(workers, round, steps);
   }
 
   /** Where nothing but the bag stands in the way of a casting, the bag is what to look at. */
   private void takeUp(List<Annealer> annealed) {
     Casting least = least(annealed);
-    keepIfBetter(least);
-    if (best.isEmpty() && new Layout(problem, least.copy()).faults() == 0) {
+    Optional<Plan> plan = finish.loosePlan(least);
+    keepIfBetter(least, plan);
+    if (plan.isEmpty() && new Layout(problem, least.copy()).faults() == 0) {
       stock = Stock.TIGHT;
       annealed.forEach(annealer -> keepIfBetter(annealer.best()));
     }
@@ -205,12 +208,19 @@ final class Search {
 
   /** Where a casting makes a dearer plan than it seemed, one that seems as dear may do better. */
   private void lookOut(Workers workers, int round, long longer) {
-    if (best.isEmpty() || time.mustStop() || !fallsShort()) {
-      return;
+    if (!best.isEmpty() && !time.mustStop() && fallsShort()) {
+      long steps = LOOKOUT_STEPS_PER_SONG * problem.songs() * longer;
+      lookOut(
+          workers,
+          i -> lookout(Stock.LOOSE, -1 - round * LOOKOUTS - i, i % 2 == 0 ? GENTLE : 1, steps));
     }
+  }
+
+  private void lookOut(Workers workers, IntFunction<Callable<Lookout>> lookouts) {
     List<Callable<Optional<Lookout.Found>>> tasks =
         IntStream.range(0, LOOKOUTS)
-            .<Callable<Optional<Lookout.Found>>>mapToObj(i -> lookout(round, i, longer))
+            .mapToObj(lookouts)
+            .<Callable<Optional<Lookout.Found>>>map(lookout -> () -> lookout.call().found())
             .toList();
     for (Optional<Lookout.Found> found : workers.all(tasks)) {
       found.ifPresent(it -> keepIfBetter(it.casting(), Optional.of(it.plan())));
@@ -223,16 +233,16 @@ final class Search {
         || options.weigh(best.get()) > new Ledger(problem, bestCasting.copy(), stock).moves();
   }
 
-  private Lookout lookout(int round, int i, long longer) {
-    return new Lookout(
-        problem,
-        bestCasting,
-        options::weigh,
-        options.weigh(best.get()),
-        options.seed() * 1_000_003L - 1 - round * LOOKOUTS - i,
-        i % 2 == 0 ? GENTLE : 1,
-        LOOKOUT_STEPS_PER_SONG * problem.songs() * longer,
-        time::mustStop);
+  private Callable<Lookout> lookout(Stock with, long number, double heat, long steps) {
+    long seed = options.seed() * 1_000_003L + number;
+    long below = best.map(options::weigh).orElse(Long.MAX_VALUE);
+    return () -> {
+      Annealer annealer = new Annealer(problem, bestCasting, with, seed);
+      Lookout lookout = new Lookout(problem, annealer, options::weigh, below, time::mustStop);
+      annealer.keepTo(time.gone());
+      annealer.anneal(steps, heat, time::mustMoveOn);
+      return lookout;
+    };
   }
 
   /** Without a plan so far, the next search begins from the casting all the same. */
