@@ -3,10 +3,10 @@ package entracte.plan;
 import java.util.Optional;
 
 /**
- * The exact cost of a casting, kept up to date move by move. To try a change, list it in {@link
- * #edits}; {@link #apply} makes it and tells the new cost; {@link #undo} takes it back. Only what
- * the change can reach is worked out again: the uses before and after it in every jack it touches,
- * and the paths of events these lie on.
+ * The exact cost of a casting, kept up to date move by move; with a short bag only about that: see
+ * {@link Shortage}. To try a change, list it in {@link #edits}; {@link #apply} makes it and tells
+ * the new cost; {@link #undo} takes it back. Only what the change can reach is worked out again:
+ * the uses before and after it in every jack it touches, and the paths of events these lie on.
  */
 final class Ledger {
   /** What a fault weighs, in typical moves: more than any detour around it. */
@@ -14,7 +14,6 @@ final class Ledger {
 
   final Layout layout;
   private final CordLedger cords;
-
   private final PathLedger paths;
 
   /** What comes on top where the stock is tight. */

@@ -85,13 +85,19 @@ final class ToolSwitchingTest {
   }
 
   private static void assertSwitches(int tools, List<List<Integer>> jobs, int slots, int switches) {
+    PlayableSet set = setOf(tools, jobs, slots);
     Result.Planned planned =
-        assertInstanceOf(
-            Result.Planned.class, Planner.plan(setOf(tools, jobs, slots), Options.defaults()));
+        assertInstanceOf(Result.Planned.class, Planner.plan(set, Options.defaults()));
     assertEquals(List.of(), Verifier.verify(planned.plan()));
     assertEquals(MOVES_PER_SWITCH * switches, planned.plan().moves());
     assertEquals(2 * slots, planned.plan().setUpMoves(), "the magazine is full from the start");
     assertTrue(planned.lowerBound() <= planned.plan().moves(), "no bound above what can be done");
+    Problem problem = new Problem(set, Start.bare());
+    Casting only = ((FirstCasting.Found.Cast) new FirstCasting(problem).find()).casting();
+    assertEquals(
+        MOVES_PER_SWITCH * switches,
+        Weights.changeoverMoves(new Ledger(problem, only, Stock.TIGHT).moves()),
+        "what a search goes by is right where no cord can move on from jack to jack");
   }
 
   private static PlayableSet setOf(int tools, List<List<Integer>> jobs, int slots) {
