@@ -10,6 +10,9 @@ final class Finish {
   /** How many times as many a dive may end at. */
   private static final int PATIENCE = 4;
 
+  /** Of uses times songs: in a larger set one flow takes longer than the whole of a search. */
+  private static final long MOST_TO_FLOW = 300_000;
+
   private final Problem problem;
   private final int flows;
 
@@ -46,11 +49,19 @@ final class Finish {
         .map(lengths -> check(PlanMaker.make(ledger.layout, stays, lengths)));
   }
 
+  /** Whether the set is small enough for a flow of its cords. */
+  static boolean mayFlow(Layout layout) {
+    return (long) layout.cords.columnOf.length * layout.cords.columns <= MOST_TO_FLOW;
+  }
+
   /** The better of what the flow of cords and what the bag rule find. */
   private Optional<Plan> tightPlan(Casting casting, long below) {
     Layout layout = new Layout(problem, casting.copy());
     if (layout.faults() > 0) {
       return Optional.empty();
+    }
+    if (!mayFlow(layout)) {
+      return ruledPlan(layout);
     }
     long left = below - layout.controlsCost();
     BagProof proof = new BagProof(problem, layout, flows, PATIENCE * flows, left);

@@ -86,6 +86,9 @@ final class Lookout {
         break;
       }
       Layout layout = new Layout(problem, sighting.casting().copy());
+      if (!Finish.mayFlow(layout)) {
+        break;
+      }
       long bound = layout.controlsCost() + new Truth(layout).pluggingBound();
       hopes.add(new Hope(bound, sighting.casting()));
     }
