@@ -14,6 +14,8 @@ import java.util.Map;
  * it is the truth. {@link BagProof} forbids what clashes.
  */
 final class BagFlow {
+  static final long EMPTY_BAG = Long.MAX_VALUE / 8;
+
   private static final long REWARD = 1L << 44;
 
   private final Problem problem;
@@ -68,7 +70,7 @@ final class BagFlow {
 
   /** A place that is not served outweighs all that moves could cost. */
   private static long known(long served) {
-    return served >= REWARD / 2 ? BagRule.EMPTY_BAG : served;
+    return served >= REWARD / 2 ? EMPTY_BAG : served;
   }
 
   private void solve() {
@@ -152,7 +154,7 @@ final class BagFlow {
     }
   }
 
-  /** The weight of the plugging; {@link BagRule#EMPTY_BAG} if a song finds too few cords. */
+  /** The weight of the plugging; {@link #EMPTY_BAG} if a song finds too few cords. */
   long cost() {
     return cost;
   }

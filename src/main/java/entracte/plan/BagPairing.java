@@ -115,29 +115,6 @@ final class BagPairing {
     takePaired();
   }
 
-  /** What it costs that the goers go and the comers come, paired as they are. */
-  long price() {
-    Prices prices = problem.prices;
-    long sum = 0;
-    for (int g = 0; g < going; g++) {
-      int use = stays.lastUse(goes[g]);
-      sum += prices.remove(cords.sourceOf[use], cords.sinkOf[use]);
-    }
-    for (int c = 0; c < coming; c++) {
-      sum += prices.add(cords.sourceOf[comes[c]], cords.sinkOf[comes[c]]);
-      if (continues[c] >= 0) {
-        sum -= prices.stay(shared(stays.lastUse(goes[continues[c]]), comes[c]));
-      }
-    }
-    return sum;
-  }
-
-  private int shared(int use, int other) {
-    int source = cords.sourceOf[use];
-    boolean isSource = source == cords.sourceOf[other] || source == cords.sinkOf[other];
-    return isSource ? source : cords.sinkOf[use];
-  }
-
   private boolean augment(int c) {
     for (int g = 0; g < going; g++) {
       if (!tried[g] && mayContinue(goes[g], comes[c])) {

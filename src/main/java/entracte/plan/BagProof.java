@@ -35,7 +35,7 @@ final class BagProof {
     this.problem = problem;
     cords = layout.cords;
     places = new BagPlaces(cords, problem.rig);
-    branch(flows, most, Math.min(enough, BagRule.EMPTY_BAG));
+    branch(flows, most, Math.min(enough, BagFlow.EMPTY_BAG));
   }
 
   /** No plan of this casting weighs less. */
@@ -76,7 +76,7 @@ final class BagProof {
         nodes++;
       }
     }
-    lowerBound = dives ? lowerBound : BagRule.EMPTY_BAG;
+    lowerBound = dives ? lowerBound : BagFlow.EMPTY_BAG;
   }
 
   /** Bans of which one must hold, perhaps none; empty if nothing is wrong with the flow. */

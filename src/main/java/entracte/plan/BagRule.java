@@ -14,7 +14,6 @@ import java.util.stream.IntStream;
  * plugged.
  */
 final class BagRule {
-  static final long EMPTY_BAG = Long.MAX_VALUE / 8;
   static final int NONE = -1;
 
   private final Problem problem;
@@ -27,7 +26,6 @@ final class BagRule {
 
   private int pluggedCount;
   final BagStays stays;
-  private long weight;
 
   BagRule(Problem problem, CordLedger cords) {
     this.problem = problem;
@@ -39,20 +37,17 @@ final class BagRule {
     plugged = new int[2 * cords.columnOf.length + 1];
   }
 
-  /**
-   * The weight of all plugging, or {@link #EMPTY_BAG} if a song finds no cord for what it needs.
-   */
-  long play(int[] firstUse) {
+  /** Plays all changeovers; false if a song finds no cord for what it needs. */
+  boolean play(int[] firstUse) {
     begin(firstUse[1]);
     for (int column = 1; column < cords.columns; column++) {
       pairing.begin();
       takeAway(column);
       callFor(firstUse[column], firstUse[column + 1]);
       if (!makeRoom(column)) {
-        return EMPTY_BAG;
+        return false;
       }
       pairing.pair();
-      weight += pairing.price() * problem.weights.at(column);
       for (int c = 0; c < pairing.coming(); c++) {
         plugged[pluggedCount++] = pairing.plug(c, column);
       }
@@ -60,7 +55,7 @@ final class BagRule {
         prefill(firstUse);
       }
     }
-    return weight;
+    return true;
   }
 
   /** The length in cm of each stay that counts, in order. */
@@ -75,7 +70,6 @@ final class BagRule {
     bag.refill();
     stays.clear();
     pluggedCount = 0;
-    weight = 0;
     for (int u = 0; u < startCords; u++) {
       int length = bag.indexOf(problem.start.state().lengthCm().get(u));
       bag.take(length);
@@ -107,7 +101,6 @@ final class BagRule {
     bag.giveBack(stays.length(stay));
     if (stays.isUnused(stay)) {
       stays.forget(stay);
-      weight -= price(stays.lastUse(stay)) * problem.weights.at(1);
     } else {
       stays.close(stay, column - 1);
       pairing.goes(stay);
@@ -168,13 +161,10 @@ final class BagRule {
 
   /** The column in which the cord of {@code use} is needed again if it waits till then. */
   private int nextUse(int use, int column) {
-    int next = cords.nextUse(cords.sourceOf[use], column);
-    boolean waits =
-        next >= 0
-            && cords.sameJacks(use, next)
-            && cords.nextUse(cords.sinkOf[use], column) == next
-            && cords.nextBlocked(cords.sinkOf[use], column) >= cords.columnOf[next];
-    return waits ? cords.columnOf[next] : cords.columns;
+    int source = cords.sourceOf[use];
+    return cords.goesOn(source, cords.sinkOf[use], column)
+        ? cords.columnOf[cords.nextUse(source, column)]
+        : cords.columns;
   }
 
   /** Puts in before the show what will be needed first. */
@@ -189,15 +179,10 @@ final class BagRule {
           if (length >= 0) {
             bag.take(length);
             plugged[pluggedCount++] = stays.openEarly(use, 1, length);
-            weight += price(use) * problem.weights.at(1);
           }
         }
       }
     }
-  }
-
-  private long price(int use) {
-    return problem.prices.add(cords.sourceOf[use], cords.sinkOf[use]);
   }
 
   private boolean waitsFromSetUp(int use, int column) {

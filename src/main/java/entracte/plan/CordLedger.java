@@ -241,12 +241,17 @@ final class CordLedger {
 
   /** Whether the cord of {@code use} stays until its next use. */
   boolean isKept(int use) {
-    int column = columnOf[use];
-    int next = nextUse(sourceOf[use], column);
+    return goesOn(sourceOf[use], sinkOf[use], columnOf[use]);
+  }
+
+  /**
+   * Whether two jacks are joined again when either is next needed, and a cord may wait till then.
+   */
+  boolean goesOn(int source, int sink, int column) {
+    int next = nextUse(source, column);
     return next != NOTHING
-        && sameJacks(use, next)
-        && nextNeed(sinkOf[use], column) == columnOf[next]
-        && nextBlocked(sinkOf[use], column) >= columnOf[next];
+        && next == nextUse(sink, column)
+        && nextBlocked(sink, column) >= columnOf[next];
   }
 
   private int lastRemoval(int use) {

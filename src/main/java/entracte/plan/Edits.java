@@ -13,7 +13,7 @@ final class Edits {
   private final int[][] module;
   private final int[][] strip;
   private final boolean[][] recast;
-  private final IntBag cords;
+  private final IntBag listed;
   private final int mostCordsPerSong;
   private int[] songs = new int[16];
   private int[] roles = new int[16];
@@ -39,7 +39,7 @@ final class Edits {
       strip[s] = new int[mostStrips];
       recast[s] = new boolean[mostRoles];
     }
-    cords = new IntBag(Math.max(1, mostCords * songCount));
+    listed = new IntBag(Math.max(1, mostCords * songCount));
     mostCordsPerSong = Math.max(1, mostCords);
   }
 
@@ -143,8 +143,15 @@ final class Edits {
 
   /** The cords, each once, each with its song, of which an end is listed to move. */
   IntBag cords(Layout layout) {
-    gatherCords(layout);
-    return cords;
+    listed.clear();
+    for (int i = 0; i < size; i++) {
+      if (!isToggle(i)) {
+        for (int cord : layout.shape(songs[i]).cordsOfRole[roles[i]]) {
+          listed.add(songs[i] * mostCordsPerSong + cord);
+        }
+      }
+    }
+    return listed;
   }
 
   int songOfCord(int member) {
@@ -157,9 +164,9 @@ final class Edits {
 
   /** Exchanges what the edits list and what the layout has. */
   void swapIn(Layout layout) {
-    gatherCords(layout);
-    for (int i = 0; i < cords.size(); i++) {
-      layout.unplug(songOfCord(cords.get(i)), numberOfCord(cords.get(i)));
+    IntBag moved = cords(layout);
+    for (int i = 0; i < moved.size(); i++) {
+      layout.unplug(songOfCord(moved.get(i)), numberOfCord(moved.get(i)));
     }
     for (int i = 0; i < size; i++) {
       if (!isToggle(i)) {
@@ -176,23 +183,12 @@ final class Edits {
         layout.seat(songs[i], roles[i]);
       }
     }
-    for (int i = 0; i < cords.size(); i++) {
-      layout.plug(songOfCord(cords.get(i)), numberOfCord(cords.get(i)));
+    for (int i = 0; i < moved.size(); i++) {
+      layout.plug(songOfCord(moved.get(i)), numberOfCord(moved.get(i)));
     }
     for (int i = 0; i < size; i++) {
       if (isToggle(i)) {
         layout.toggleShut(songs[i], strips[i]);
-      }
-    }
-  }
-
-  private void gatherCords(Layout layout) {
-    cords.clear();
-    for (int i = 0; i < size; i++) {
-      if (!isToggle(i)) {
-        for (int cord : layout.shape(songs[i]).cordsOfRole[roles[i]]) {
-          cords.add(songs[i] * mostCordsPerSong + cord);
-        }
       }
     }
   }

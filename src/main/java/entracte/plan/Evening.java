@@ -93,8 +93,6 @@ final class Evening {
     if (Math.abs(saved) >= SAME) {
       return saved > 0;
     }
-    return plan.moves() != other.moves()
-        ? plan.moves() < other.moves()
-        : plan.setUpMoves() < other.setUpMoves();
+    return Weights.of(plan) < Weights.of(other);
   }
 }

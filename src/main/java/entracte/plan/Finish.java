@@ -82,7 +82,7 @@ final class Finish {
 
   private Optional<Plan> ruledPlan(Layout layout) {
     BagRule bag = new BagRule(problem, layout.cords);
-    if (bag.play(layout.firstUse) >= BagRule.EMPTY_BAG) {
+    if (!bag.play(layout.firstUse)) {
       return Optional.empty();
     }
     Stays stays = new Stays(layout.cords, bag.stays);

@@ -36,8 +36,8 @@ final class QuickLook {
         lost -= cameFrom(newSource, newSink, from + 1) ? 1 : 0;
       }
       if (isLast(source, song, to) && isLast(sink, song, to)) {
-        lost += goesOn(source, sink, to) ? 1 : 0;
-        lost -= goesOn(newSource, newSink, to) ? 1 : 0;
+        lost += cords.goesOn(source, sink, to) ? 1 : 0;
+        lost -= cords.goesOn(newSource, newSink, to) ? 1 : 0;
       }
     }
     return lost;
@@ -68,12 +68,5 @@ final class QuickLook {
     return before != CordLedger.NOTHING
         && before == cords.previousUse(sink, column)
         && cords.nextBlocked(sink, cords.columnOf[before]) >= column;
-  }
-
-  private boolean goesOn(int source, int sink, int column) {
-    int after = cords.nextUse(source, column);
-    return after != CordLedger.NOTHING
-        && after == cords.nextUse(sink, column)
-        && cords.nextBlocked(sink, column) >= cords.columnOf[after];
   }
 }

@@ -138,21 +138,20 @@ final class Search {
       takeUp(annealed(workers, round, PROBE_STEPS_PER_SONG * problem.songs()));
     }
     if (stock == Stock.LOOSE) {
-      takeUp(annealedLong(workers, round, longer));
+      takeUp(annealed(workers, round, beginLong(LOOSE_STEPS_PER_SONG, longer)));
     }
     if (stock == Stock.TIGHT) {
-      long usual = Math.min(TIGHT_STEPS_PER_SONG * problem.songs(), MOST_STEPS) * longer;
-      long steps = time.fitting(usual, isFar());
-      time.beginAnnealing(false, false);
+      long steps = beginLong(TIGHT_STEPS_PER_SONG, longer);
       lookOut(workers, i -> lookout(Stock.TIGHT, round * 101L + i, heat(i, false), steps));
     }
   }
 
-  private List<Annealer> annealedLong(Workers workers, int round, long longer) {
-    long usual = Math.min(LOOSE_STEPS_PER_SONG * problem.songs(), MOST_STEPS) * longer;
+  /** Begins an annealing that is more than a probe; says how many steps it has. */
+  private long beginLong(long perSong, long longer) {
+    long usual = Math.min(perSong * problem.songs(), MOST_STEPS) * longer;
     long steps = time.fitting(usual, isFar());
-    time.beginAnnealing(false, best.isEmpty());
-    return annealed(workers, round, steps);
+    time.beginAnnealing(false, best.isEmpty() && stock == Stock.LOOSE);
+    return steps;
   }
 
   /** Where nothing but the bag stands in the way of a casting, the bag is what to look at. */
@@ -176,8 +175,7 @@ final class Search {
                         () -> {
                           long seed = options.seed() * 1_000_003L + round * 101L + i;
                           Annealer annealer = new Annealer(problem, bestCasting, stock, seed);
-                          annealer.keepTo(time.gone());
-                          annealer.anneal(steps, heat(i, hurried), time::mustMoveOn);
+                          anneal(annealer, steps, heat(i, hurried));
                           return annealer;
                         })
             .toList();
@@ -185,6 +183,11 @@ final class Search {
     List<Annealer> annealed = workers.all(tasks);
     time.tookSteps(annealed.get(0).steps(), before);
     return annealed;
+  }
+
+  private void anneal(Annealer annealer, long steps, double heat) {
+    annealer.keepTo(time.gone());
+    annealer.anneal(steps, heat, time::mustMoveOn);
   }
 
   /** Whether the bound is so far below what was found that no proof is near. */
@@ -208,7 +211,7 @@ final class Search {
 
   /** Where a casting makes a dearer plan than it seemed, one that seems as dear may do better. */
   private void lookOut(Workers workers, int round, long longer) {
-    if (!best.isEmpty() && !time.mustStop() && fallsShort()) {
+    if (best.isPresent() && !time.mustStop() && fallsShort()) {
       long steps = LOOKOUT_STEPS_PER_SONG * problem.songs() * longer;
       lookOut(
           workers,
@@ -239,8 +242,7 @@ final class Search {
     return () -> {
       Annealer annealer = new Annealer(problem, bestCasting, with, seed);
       Lookout lookout = new Lookout(problem, annealer, options::weigh, below, time::mustStop);
-      annealer.keepTo(time.gone());
-      annealer.anneal(steps, heat, time::mustMoveOn);
+      anneal(annealer, steps, heat);
       return lookout;
     };
   }

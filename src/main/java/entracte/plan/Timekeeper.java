@@ -47,7 +47,7 @@ final class Timekeeper {
   }
 
   /** Whether a time was asked for rather than rounds. */
-  boolean isTimed() {
+  private boolean isTimed() {
     return options.rounds() == Options.NO_LIMIT;
   }
 

@@ -119,7 +119,7 @@ public record Show(
       }
     }
     boolean moved = renamed.size() > 1 && Set.copyOf(old).equals(Set.copyOf(young));
-    long others = renamed.stream().filter(each -> each.startsWith("song ")).count();
-    return moved || 2 * others > songs.size() ? Optional.empty() : Optional.of(renamed);
+    int renamedSongs = renamed.size() - (old.get(0).equals(young.get(0)) ? 0 : 1);
+    return moved || 2 * renamedSongs > songs.size() ? Optional.empty() : Optional.of(renamed);
   }
 }
