@@ -102,13 +102,18 @@ final class StageAnswer {
     }
     if (order.isEmpty()) {
       told(List.of(), note(), Map.of());
-    } else if (!request.midShow() && request.rig().equals(TrueRig.bare())) {
+    } else if (!request.midShow() && isBare(request.rig())) {
       asOnPaper();
     } else if (isDrone(order.get(0))) {
       toDrone();
     } else {
       soon();
     }
+  }
+
+  /** Whatever was done to the main level: nothing is plugged, and no control is known. */
+  private static boolean isBare(TrueRig rig) {
+    return rig.cords().isEmpty() && rig.positions().isEmpty() && rig.jumpers().isEmpty();
   }
 
   private void lose(int song) {
@@ -224,7 +229,7 @@ final class StageAnswer {
   }
 
   private void tell(Result.Planned planned, String note) {
-    List<Cue> cues = CueSheet.of(planned.plan(), pace).cues();
+    List<Cue> cues = CueSheet.of(planned.plan(), pace, request.rig().tunings()).cues();
     List<Way> ways = new ArrayList<>();
     for (int way = 0; way < cues.size(); way++) {
       ways.add(Way.of(order.get(way), cues.get(way)));

@@ -3,8 +3,9 @@ package entracte.cue;
 import java.util.Objects;
 
 /**
- * What a step leaves changed on the rig, by the names that plans and saved states use ({@code osc
- * 1.saw}), so that whoever keeps the true state of the rig need not know the planner.
+ * What a step leaves changed on the rig and for the ear, by the names that plans and saved states
+ * use ({@code osc 1.saw}), so that whoever keeps the true state of the rig need not know the
+ * planner.
  */
 public sealed interface Change {
   /** A cord hangs in two jacks from now on. */
@@ -30,4 +31,22 @@ public sealed interface Change {
       Objects.requireNonNull(position);
     }
   }
+
+  /** The ear has seen to a module, whose pitch hangs on {@code ear}. */
+  record Tuned(String module, Ear ear) implements Change {
+    public Tuned {
+      Objects.requireNonNull(module);
+      Objects.requireNonNull(ear);
+    }
+  }
+
+  /** A knob or a switch that a module's pitch hangs on was moved. */
+  record Touched(String module) implements Change {
+    public Touched {
+      Objects.requireNonNull(module);
+    }
+  }
+
+  /** The main level is down from now on, or up again. */
+  record Level(boolean down) implements Change {}
 }

@@ -82,8 +82,11 @@ final class ChangeoverSteps {
     }
     String up = loud.isEmpty() ? "" : " (" + String.join("; ", loud) + ")";
     Step lower =
-        fixed(Verb.LOWER, "LOWER the main level before any plug or switch moves" + up, song);
-    Step raise = fixed(Verb.RAISE, "RAISE the main level slowly" + rise, song);
+        fixed(Verb.LOWER, "LOWER the main level before any plug or switch moves" + up, song)
+            .leaving(List.of(new Change.Level(true)), false);
+    Step raise =
+        fixed(Verb.RAISE, "RAISE the main level slowly" + rise, song)
+            .leaving(List.of(new Change.Level(false)), false);
     return Stream.of(List.of(lower), inside, List.of(raise)).flatMap(List::stream).toList();
   }
 
@@ -168,19 +171,24 @@ final class ChangeoverSteps {
   private Step set(
       Verb verb, String text, double size, Control control, Touch touch, Position position) {
     Change change = new Change.Set(control.toString(), position.toString());
+    List<Change> changes =
+        Ear.isTuning(control)
+            ? List.of(change, new Change.Touched(control.module().name()))
+            : List.of(change);
     int to = changeover.to();
     int song = settings.songFor(to, control);
     String why = settings.why(to, control);
     List<Touch> touches = List.of(touch);
     return new Step(verb, text, why, 1, reach(touches), size, song, song > to, touches)
-        .leaving(List.of(change), unheard.set(changeover, control));
+        .leaving(changes, unheard.set(changeover, control));
   }
 
   /** {@code TUNE osc 3 to a pure fifth above osc 1 (another pitch cord)}. */
   static Step tune(
-      Module module, String target, String reason, double size, int song, boolean early) {
+      Module module, Ear ear, String target, String reason, double size, int song, boolean early) {
     String text = ("TUNE " + module.name() + " " + target).strip() + " (" + reason + ")";
     List<Touch> touches = List.of(Touch.tuned(module));
-    return new Step(Verb.TUNE, text, reason, 0, reach(touches), size, song, early, touches);
+    return new Step(Verb.TUNE, text, reason, 0, reach(touches), size, song, early, touches)
+        .leaving(List.of(new Change.Tuned(module.name(), ear)), false);
   }
 }

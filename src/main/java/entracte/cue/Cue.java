@@ -67,6 +67,11 @@ public record Cue(
 
   /** From how many runs the seconds come: {@code (3 runs)}; nothing where they are an estimate. */
   public String ofRuns() {
+    return ofRuns(runs);
+  }
+
+  /** The same of so many runs. */
+  public static String ofRuns(int runs) {
     return switch (runs) {
       case 0 -> "";
       case 1 -> " (1 run)";

@@ -54,10 +54,15 @@ public record CueSheet(
 
   /** Words {@code plan} for hands that move at {@code pace}. */
   public static CueSheet of(Plan plan, Pace pace) {
+    return of(plan, pace, Tunings.none());
+  }
+
+  /** The same on a night on which the ear has been at work. */
+  public static CueSheet of(Plan plan, Pace pace, Tunings soFar) {
     Course course = new Course(plan);
     CordReasons cords = new CordReasons(course, plan.setList().parking());
     SettingReasons settings = new SettingReasons(course);
-    Tuning tuning = new Tuning(!plan.start().midSet());
+    Tuning tuning = new Tuning(!plan.start().midSet(), soFar, plan.setList().rig());
     Unheard unheard = new Unheard(course, plan.setList().parking());
     List<Cue> cues = new ArrayList<>();
     for (Changeover changeover : plan.changeovers()) {

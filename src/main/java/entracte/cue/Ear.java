@@ -5,6 +5,9 @@ import entracte.rig.Control;
 import entracte.rig.Module;
 import entracte.rig.NameWords;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,19 +23,26 @@ import java.util.TreeSet;
  * @param settings the octave, range and tune settings
  * @param wish the pitch that the patch wants it tuned to
  */
-record Ear(Set<String> cords, Map<String, Long> loads, Map<String, String> settings, String wish) {
+public record Ear(
+    Set<String> cords, Map<String, Long> loads, Map<String, String> settings, String wish) {
   private static final Set<String> TUNING_WORDS =
       Set.of(
           "tune", "tuning", "fine", "coarse", "octave", "range", "footage", "transpose", "pitch");
 
+  public Ear {
+    cords = Collections.unmodifiableSet(new TreeSet<>(cords));
+    loads = Collections.unmodifiableMap(new TreeMap<>(loads));
+    settings = Collections.unmodifiableMap(new TreeMap<>(settings));
+  }
+
   static Ear of(SongPlan song, Module module, PitchPaths paths, TuneWishes wishes) {
-    Set<String> cords = new TreeSet<>();
-    Map<String, Long> loads = new TreeMap<>();
+    Set<String> cords = new HashSet<>();
+    Map<String, Long> loads = new HashMap<>();
     for (PitchPaths.Path path : paths.into(module)) {
       cords.add(path.cord().toString());
       loads.put(Wording.name(path.root()), path.load());
     }
-    Map<String, String> settings = new TreeMap<>();
+    Map<String, String> settings = new HashMap<>();
     for (Control control : module.controls()) {
       if (isTuning(control) && song.positions().containsKey(control)) {
         settings.put(control.name(), song.positions().get(control).toString());
@@ -49,7 +59,8 @@ record Ear(Set<String> cords, Map<String, Long> loads, Map<String, String> setti
     }
   }
 
-  private static boolean isTuning(Control control) {
+  /** Whether the pitch of its module hangs on it. */
+  static boolean isTuning(Control control) {
     return NameWords.say(control.name(), TUNING_WORDS);
   }
 

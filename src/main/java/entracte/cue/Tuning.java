@@ -3,6 +3,7 @@ package entracte.cue;
 import entracte.plan.SongPlan;
 import entracte.plan.SongPlan.CastAs;
 import entracte.rig.Module;
+import entracte.rig.Rig;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -24,6 +25,9 @@ import java.util.Set;
  * <p>In the set-up nobody waits. What hangs there already as its first song wants it, and is not
  * touched till then, is tuned at once.
  *
+ * <p>Where the ear has been at work already on that night, what it did counts: what stands tuned
+ * and was not touched since is not tuned anew.
+ *
  * <p>Ask for the songs in their order, each once.
  */
 final class Tuning {
@@ -34,16 +38,30 @@ final class Tuning {
   private static final String UNKNOWN = "it may be in tune still: hear it first";
 
   private final boolean fromBeginning;
+  private final Tunings soFar;
   private final Map<Module, Ear> lastHeard = new HashMap<>();
   private final Map<Module, Integer> lastTuned = new HashMap<>();
   private final Set<Module> played = new HashSet<>();
 
+  /** Those that the songs asked for so far are heard by, whatever was tuned before. */
+  private final Set<Module> heard = new HashSet<>();
+
   /**
    * @param fromBeginning whether nothing has played yet; in mid-set nobody knows what has, and how
-   *     it was tuned then
+   *     it was tuned then, unless {@code soFar} tells
    */
-  Tuning(boolean fromBeginning) {
+  Tuning(boolean fromBeginning, Tunings soFar, Rig rig) {
     this.fromBeginning = fromBeginning;
+    this.soFar = soFar;
+    for (Map.Entry<String, Ear> tuned : soFar.ears().entrySet()) {
+      int turn = lastHeard.size() - soFar.ears().size(); // before the first song
+      rig.module(tuned.getKey())
+          .ifPresent(
+              module -> {
+                lastHeard.put(module, tuned.getValue());
+                lastTuned.put(module, turn);
+              });
+    }
   }
 
   /**
@@ -68,29 +86,36 @@ final class Tuning {
     Ahead now = before(songs.get(number), number);
     List<Step> steps = new ArrayList<>(now.steps());
     List<Early> early = new ArrayList<>();
-    Set<Module> seen = new HashSet<>(lastHeard.keySet());
+    Set<Module> seen = new HashSet<>(heard);
     for (int later = number + 1; later < songs.size(); later++) {
       Waiting waiting = new Waiting(songs, number, later);
       for (Module module : waiting.tuned()) {
-        if (seen.add(module) && waiting.isInPlace(module) && isTuned(waiting, module, number)) {
+        if (seen.add(module) && isNextToTune(waiting, module)) {
           SongPlan song = songs.get(later);
           lastHeard.put(module, waiting.ear(module));
           lastTuned.put(module, number);
           early.add(new Early(module, song, later + 1));
           String target = waiting.wishes().words(module);
           double size = Extent.ofTuning(module, song);
-          steps.add(ChangeoverSteps.tune(module, target, WAITS, size, later, true));
+          Ear ear = waiting.ear(module);
+          steps.add(ChangeoverSteps.tune(module, ear, target, WAITS, size, later, true));
         }
       }
     }
     return new Ahead(steps, now.tuned(), early, now.trusted());
   }
 
-  /** Whether what it is tuned against is in tune by now, and as the later song wants it. */
-  private boolean isTuned(Waiting waiting, Module module, int number) {
-    return waiting.wishes().reference(module).stream()
-        .allMatch(
-            other -> lastTuned(other) == number && waiting.ear(other).equals(lastHeard.get(other)));
+  /**
+   * Whether it hangs as the later song wants it, is not in tune, and what it is tuned against is.
+   */
+  private boolean isNextToTune(Waiting waiting, Module module) {
+    return !isTuned(waiting, module)
+        && waiting.isInPlace(module)
+        && waiting.wishes().reference(module).stream().allMatch(other -> isTuned(waiting, other));
+  }
+
+  private boolean isTuned(Waiting waiting, Module module) {
+    return waiting.ear(module).equals(lastHeard.get(module));
   }
 
   /** What is to be tuned before a song, and what is not. */
@@ -102,6 +127,7 @@ final class Tuning {
     List<Module> trusted = new ArrayList<>();
     Set<Module> newcomers = newcomers(song);
     for (Module module : wishes.tuned(song, paths, IN_HAND_ORDER)) {
+      heard.add(module);
       Ear now = Ear.of(song, module, paths, wishes);
       Optional<Ear> before = Optional.ofNullable(lastHeard.put(module, now));
       String reason = before.map(now::changesSince).orElse(fresh(newcomers, module, now));
@@ -116,7 +142,8 @@ final class Tuning {
         tuned.add(module);
         lastTuned.put(module, number);
         double size = Extent.ofTuning(module, song);
-        steps.add(ChangeoverSteps.tune(module, wishes.words(module), reason, size, number, false));
+        String target = wishes.words(module);
+        steps.add(ChangeoverSteps.tune(module, now, target, reason, size, number, false));
       }
     }
     trusted.addAll(keyless(song, paths, wishes));
@@ -140,9 +167,9 @@ final class Tuning {
         .toList();
   }
 
-  /** The song before which it was tuned last; less than any if it was not. */
+  /** When it was tuned last: before that song, or earlier; less than any if it was not. */
   private int lastTuned(Module module) {
-    return lastTuned.getOrDefault(module, -1);
+    return lastTuned.getOrDefault(module, Integer.MIN_VALUE);
   }
 
   /** Those that have not played before. */
@@ -153,8 +180,11 @@ final class Tuning {
   }
 
   private String fresh(Set<Module> newcomers, Module module, Ear now) {
+    if (soFar.touched().contains(module.name())) {
+      return "touched since it was tuned";
+    }
     if (!fromBeginning) {
-      return UNKNOWN;
+      return soFar.isEmpty() ? UNKNOWN : "not tuned yet";
     }
     String later = now.cords().isEmpty() ? "tuned for the first time" : "its first pitch cord";
     return newcomers.contains(module) ? "plays for the first time" : later;

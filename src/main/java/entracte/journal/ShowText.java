@@ -1,6 +1,7 @@
 package entracte.journal;
 
 import entracte.cue.Change;
+import entracte.cue.Ear;
 import entracte.cue.Spot;
 import entracte.cue.Verb;
 import entracte.journal.Fields.In;
@@ -11,13 +12,17 @@ import entracte.stage.Way;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Rigs, ways and moves as fields and back. */
 final class ShowText {
+  private static final String RUNS = " by runs ";
+
   private ShowText() {}
 
+  /** A night begins with nothing tuned and the level up; the rest is told move by move. */
   static void write(Out out, TrueRig rig) {
     out.each(rig.cords(), cord -> write(out, cord));
     write(out, rig.positions());
@@ -51,11 +56,19 @@ final class ShowText {
 
   static void write(Out out, Way way) {
     out.add(way.song()).add(way.setUp()).each(way.moves(), move -> write(out, move));
-    out.add(way.seconds()).each(way.lookAt(), out::add);
+    out.add(way.seconds() + (way.runs() == 0 ? "" : RUNS + way.runs()));
+    out.each(way.lookAt(), out::add);
   }
 
+  /** Runs stand behind the seconds, so that what an earlier version wrote is read. */
   static Way way(In in) {
-    return new Way(in.whole(), in.yes(), in.each(ShowText::move), in.figure(), in.each(In::text));
+    int song = in.whole();
+    boolean setUp = in.yes();
+    List<Move> moves = in.each(ShowText::move);
+    String[] seconds = in.text().split(RUNS);
+    int runs = seconds.length > 1 ? Integer.parseInt(seconds[1]) : 0;
+    double each = Double.parseDouble(seconds[0]);
+    return new Way(song, setUp, moves, each, runs, in.each(In::text));
   }
 
   private static void write(Out out, Move move) {
@@ -92,14 +105,38 @@ final class ShowText {
       out.add("pulled").add(pulled.source()).add(pulled.sink());
     } else if (change instanceof Change.Set set) {
       out.add("set").add(set.control()).add(set.position());
+    } else if (change instanceof Change.Tuned tuned) {
+      out.add("tuned").add(tuned.module());
+      write(out, tuned.ear());
+    } else if (change instanceof Change.Touched touched) {
+      out.add("touched").add(touched.module());
+    } else if (change instanceof Change.Level level) {
+      out.add("level").add(level.down());
     }
+  }
+
+  private static void write(Out out, Ear ear) {
+    out.each(ear.cords(), out::add);
+    out.each(ear.loads().entrySet(), load -> out.add(load.getKey()).add(load.getValue()));
+    write(out, ear.settings());
+    out.add(ear.wish());
   }
 
   private static Change change(In in) {
     return switch (in.text()) {
       case "plugged" -> new Change.Plugged(in.text(), in.text(), in.whole());
       case "pulled" -> new Change.Pulled(in.text(), in.text());
+      case "tuned" -> new Change.Tuned(in.text(), ear(in));
+      case "touched" -> new Change.Touched(in.text());
+      case "level" -> new Change.Level(in.yes());
       default -> new Change.Set(in.text(), in.text());
     };
+  }
+
+  private static Ear ear(In in) {
+    Set<String> cords = Set.copyOf(in.each(In::text));
+    Map<String, Long> loads = new LinkedHashMap<>();
+    in.each(load -> loads.put(load.text(), load.wide()));
+    return new Ear(cords, loads, positions(in), in.text());
   }
 }

@@ -35,7 +35,7 @@ final class Beforehand {
         moves.add(pull(draft.show, cord));
       }
     }
-    if (moves.isEmpty() || ways.isEmpty()) {
+    if (ways.isEmpty() || moves.isEmpty() && !staysDown(draft.base, ways.get(0))) {
       return ways;
     }
     List<Way> all = new ArrayList<>(ways);
@@ -43,10 +43,15 @@ final class Beforehand {
     return all;
   }
 
+  /** Whether a level that was lowered for another way would stay down on this one. */
+  private static boolean staysDown(TrueRig base, Way way) {
+    return base.levelDown() && way.moves().stream().noneMatch(move -> move.verb() == Verb.RAISE);
+  }
+
   /** The level goes down once, before the first plug, and up at the end. */
   private static List<Move> levelled(List<Move> first, List<Move> planned) {
     List<Move> all = new ArrayList<>();
-    if (first.get(0).verb() != Verb.LOWER) {
+    if (!first.isEmpty() && first.get(0).verb() != Verb.LOWER) {
       all.add(fixed(Verb.LOWER, LOWER));
     }
     all.addAll(first);
@@ -77,6 +82,11 @@ final class Beforehand {
 
   /** A move that changes nothing the planner knows of. */
   static Move fixed(Verb verb, String text) {
-    return new Move(verb, text, 0, List.of(), List.of(), false);
+    List<Change> level =
+        switch (verb) {
+          case LOWER, RAISE -> List.of(new Change.Level(verb == Verb.LOWER));
+          case PULL, MOVE, PLUG, SWITCH, TURN, TUNE -> List.of();
+        };
+    return new Move(verb, text, 0, List.of(), level, false);
   }
 }

@@ -1,5 +1,6 @@
 package entracte.stage;
 
+import entracte.cue.Verb;
 import entracte.midi.Dispatch;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -98,8 +99,22 @@ final class Draft {
 
   /** Every move of the way ahead is open again. */
   void reopen() {
-    int moves = way().map(way -> way.moves().size()).orElse(0);
-    done = new ArrayList<>(Collections.nCopies(moves, Done.OPEN));
+    done = new ArrayList<>(untouched());
+  }
+
+  /** Whether no hand has been at the way ahead. */
+  boolean isUntouched() {
+    return done.equals(untouched());
+  }
+
+  /** All is open; only a level that is down already needs no lowering. */
+  private List<Done> untouched() {
+    List<Move> moves = way().map(Way::moves).orElse(List.of());
+    List<Done> open = new ArrayList<>(Collections.nCopies(moves.size(), Done.OPEN));
+    if (base.levelDown() && !moves.isEmpty() && moves.get(0).verb() == Verb.LOWER) {
+      open.set(0, Done.DONE);
+    }
+    return open;
   }
 
   /** Makes the rig as it stands the start of what comes, and forgets the ways. */
@@ -157,7 +172,7 @@ final class Draft {
   /** The song begins, with whatever was done on the way to it. */
   void startSong() {
     boolean asPlanned = !done.contains(Done.OPEN) && !done.contains(Done.LEFT);
-    base = state().rig();
+    base = state().rig().sounding();
     phase = Phase.SONG;
     since = now;
     section = 0;

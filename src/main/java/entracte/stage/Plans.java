@@ -51,9 +51,8 @@ final class Plans {
   }
 
   private static boolean fits(Draft draft, Event.Planned planned) {
-    boolean begun = draft.done.stream().anyMatch(done -> done != Done.OPEN);
     return planned.request() == draft.request
-        && !begun
+        && draft.isUntouched()
         && (draft.waiting || draft.firstWay == draft.ahead());
   }
 

@@ -80,7 +80,7 @@ public final class Screen {
       case SONG -> SongView.draw(body, show, now, around.nowMillis());
       case PAUSE -> {
         body.large("encore?");
-        SongView.ahead(body, show, now);
+        body.lines(SongView.ahead(show, now), Style.TEXT);
       }
       case END -> body.large("end of the set");
     }

@@ -1,5 +1,6 @@
 package entracte.stage;
 
+import entracte.cue.Cue;
 import entracte.cue.TimeText;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,9 +13,15 @@ final class SongView {
     ShowSong song = show.songs().get(now.order().get(now.at()));
     body.large(song.title());
     body.line(time(song, (nowMillis - now.since()) / 1000.0), Style.TEXT);
-    song.lines().forEach(line -> body.lines(line, Style.STRONG));
-    body.blank();
-    ahead(body, show, now);
+    List<String> ahead = Canvas.wrap(ahead(show, now), body.width());
+    song.lines().stream()
+        .flatMap(line -> Canvas.wrap(line, body.width()).stream())
+        .limit(Math.max(0, body.left() - ahead.size()))
+        .forEach(line -> body.line(line, Style.STRONG));
+    if (body.left() > ahead.size()) {
+      body.blank();
+    }
+    ahead.forEach(line -> body.line(line, Style.TEXT));
     if (now.ready()) {
       ready(body, now);
     }
@@ -33,23 +40,26 @@ final class SongView {
     return "%d:%02d".formatted(whole / 60, whole % 60);
   }
 
-  /** What comes after. */
-  static void ahead(Area body, Show show, State now) {
+  /** What comes after; it stays on the screen where there is little room. */
+  static String ahead(Show show, State now) {
     int index = now.ahead();
     if (index >= now.order().size()) {
-      body.line("Then: nothing, this is the last.", Style.TEXT);
-      return;
+      return "Then: nothing, this is the last.";
     }
     ShowSong coming = show.songs().get(now.order().get(index));
     String moves =
         now.way()
             .map(way -> moves(way, coming.gapSeconds()))
             .orElse(now.waiting() ? "the moves are being worked out" : "no way is planned");
-    body.lines("Then: " + coming.title() + ", " + moves, Style.TEXT);
+    return "Then: " + coming.title() + ", " + moves;
   }
 
   private static String moves(Way way, OptionalDouble gap) {
-    String moves = way.count() + " moves, about " + TimeText.of(way.seconds());
+    String moves =
+        way.count()
+            + (way.count() == 1 ? " move, about " : " moves, about ")
+            + TimeText.of(way.seconds())
+            + Cue.ofRuns(way.runs());
     if (gap.isEmpty()) {
       return moves;
     }

@@ -112,7 +112,7 @@ final class StageFiguresTest {
       run.event(new Event.Begun(run.now(), "", List.of(0), TrueRig.bare()));
       run.event(
           new Event.Planned(
-              run.now(), 1, List.of(0), List.of(new Way(0, true, List.of(), 0, List.of())), ""));
+              run.now(), 1, List.of(0), List.of(new Way(0, true, List.of(), 0, 0, List.of())), ""));
       while (!run.isAlive("Pedal") || !run.isAlive("Stage Piano")) {
         run.goesOn();
       }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Who is tuned before which song, in small made-up courses of songs. */
@@ -21,7 +22,7 @@ class TuningTest {
   private static final String PITCH_1 = "keys.pitch 1 to osc 1.pitch.1";
 
   private final SmallRig rig = new SmallRig(CordStock.unlimited());
-  private Tuning tuning = new Tuning(true);
+  private Tuning tuning = new Tuning(true, Tunings.none(), rig.rig());
   private int songs;
 
   @Test
@@ -38,7 +39,7 @@ class TuningTest {
 
   @Test
   void inMidSetNothingIsSaidToPlayForTheFirstTime() {
-    tuning = new Tuning(false);
+    tuning = new Tuning(false, Tunings.none(), rig.rig());
     assertEquals(
         List.of("TUNE osc 1 (it may be in tune still: hear it first)"), tuned("8", PITCH_1));
     assertEquals(List.of(), tuned("8", PITCH_1), "tuned by now");
@@ -74,6 +75,52 @@ class TuningTest {
   void whatOnlyShookBeforeIsTunedWithItsFirstPitchCord() {
     tuned("8", "osc 1.saw to osc 2.fm");
     assertEquals(List.of("TUNE osc 1 (its first pitch cord)"), tuned("8", PITCH_1));
+  }
+
+  /** A plan that is made anew in the middle of a night knows what the ear did before. */
+  @Test
+  void whatStandsTunedAndUntouchedIsNotTunedAnew() {
+    Tunings soFar = Tunings.none().tuned("osc 1", at8On("keys.pitch 1"));
+    tuning = new Tuning(false, soFar, rig.rig());
+    assertEquals(List.of(), tuned("8", PITCH_1));
+    assertEquals(List.of("TUNE osc 1 (octave changed)"), tuned("16", PITCH_1));
+  }
+
+  @Test
+  void whatHangsOtherwiseThanItWasTunedIsTunedAnew() {
+    Tunings soFar = Tunings.none().tuned("osc 1", at8On("keys.pitch 1"));
+    tuning = new Tuning(false, soFar, rig.rig());
+    assertEquals(
+        List.of("TUNE osc 1 (another pitch cord)"), tuned("8", "keys.pitch 2 to osc 1.pitch.1"));
+  }
+
+  /** Even if its knob stands at the mark again: a mark is not a pitch. */
+  @Test
+  void whatWasTouchedSinceItWasTunedIsTunedAnewOnce() {
+    Tunings soFar = Tunings.none().tuned("osc 1", at8On("keys.pitch 1")).touched("osc 1");
+    tuning = new Tuning(false, soFar, rig.rig());
+    assertEquals(List.of("TUNE osc 1 (touched since it was tuned)"), tuned("8", PITCH_1));
+    assertEquals(List.of(), tuned("8", PITCH_1));
+  }
+
+  @Test
+  void whatTheEarHasNotSeenToOnThatNightIsToldFromTheRest() {
+    Tunings soFar = Tunings.none().tuned("osc 2", at8On("keys.pitch 2"));
+    tuning = new Tuning(false, soFar, rig.rig());
+    assertEquals(List.of("TUNE osc 1 (not tuned yet)"), tuned("8", PITCH_1));
+  }
+
+  @Test
+  void whatWasNeverTunedCannotBeSpoilt() {
+    assertEquals(Tunings.none(), Tunings.none().touched("osc 1"));
+  }
+
+  private static Ear at8On(String source) {
+    return new Ear(
+        Set.of(source + " to osc 1.pitch.1"),
+        Map.of(source.replace('.', ' '), 1L),
+        Map.of("octave", "8"),
+        "");
   }
 
   /** The tuning before a song in which osc 1 plays with these cords at this octave. */

@@ -4,11 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import entracte.cue.Change;
+import entracte.cue.Ear;
+import entracte.cue.Verb;
 import entracte.journal.JournalRead.Damage;
 import entracte.stage.Event;
 import entracte.stage.Input;
+import entracte.stage.Move;
 import entracte.stage.SmallShow;
 import entracte.stage.TrueRig;
+import entracte.stage.Way;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +21,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -35,10 +41,29 @@ final class JournalFileTest {
     small.take(new Event.Unplanned(small.now, 9, "tabs\tand\nlines \\ survive"));
     Map<String, String> jumpers = Map.of("filter 1.other slope", "3-pole");
     small.take(new Event.Planned(small.now, 10, List.of(), List.of(), "", jumpers));
+    small.take(new Event.Planned(small.now, 10, List.of(1), List.of(toTheEar()), ""));
     TrueRig rig = new TrueRig(List.of(), Map.of("osc 1.octave", "8"), jumpers);
     small.take(new Event.Begun(small.now, "again", List.of(1), rig));
     small.take(new Event.Resumed(small.now));
     return small.events;
+  }
+
+  /** Whatever a move can leave changed but cords and controls. */
+  private static Way toTheEar() {
+    Ear ear =
+        new Ear(
+            Set.of("keys.pitch to osc 1.pitch"),
+            Map.of("keys pitch", 2L),
+            Map.of("octave", "8"),
+            "to E2");
+    List<Change> changes =
+        List.of(
+            new Change.Level(true),
+            new Change.Touched("osc 2"),
+            new Change.Tuned("osc 1", ear),
+            new Change.Level(false));
+    Move move = new Move(Verb.TUNE, "TUNE osc 1", 0, List.of(), changes, false);
+    return new Way(1, false, List.of(move), 12.5, 3, List.of("amp 1 gain"));
   }
 
   private void write(List<Event> events) throws IOException {

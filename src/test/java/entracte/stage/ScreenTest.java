@@ -84,7 +84,7 @@ final class ScreenTest {
   void theSongShowsWhatComesAndWhatMayBeMadeReady() {
     small.next(4).press(Input.READY);
     String all = String.join("\n", small.rows(80, 24));
-    assertTrue(all.contains("Then: Clock, 3 moves, about 12 s of 45 s"), all);
+    assertTrue(all.contains("Then: Clock, 3 moves, about 12 s (3 runs) of 45 s"), all);
     assertTrue(all.contains("May be made ready now, unheard:\n  PLUG osc 1 saw"), all);
     assertTrue(all.contains("next: changeover to Clock, gear is sent"), all);
   }

@@ -99,6 +99,7 @@ public final class SmallShow {
                 false,
                 List.of("a little darker than it seems right", "by ear"))),
         12,
+        3,
         List.of("amp 1 gain at 0"));
   }
 
