@@ -113,7 +113,7 @@ final class TimesFile {
       String advice = "Write them like 4.5, without a unit.";
       find(number, seconds.column(), line, quoted(seconds) + " is no number of seconds", advice);
     } else {
-      times.add(new Timed(name, step.get().intValue(), took.get()));
+      times.add(new Timed(number, name, step.get().intValue(), took.get()));
     }
   }
 

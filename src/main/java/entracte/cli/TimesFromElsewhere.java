@@ -41,7 +41,9 @@ final class TimesFromElsewhere {
   void of(Path file) throws IOException {
     List<Timed> times = read(file);
     Instant now = hearing.clock().now().instant();
-    streams.line(TimedMoves.into(log, times, sheet.get(), rig(), this::isSure, now).text());
+    TimedMoves.into(log, times, sheet.get(), rig(), this::isSure, now)
+        .lines()
+        .forEach(line -> LineTalk.fill(streams, line, hearing.width()));
   }
 
   /** Only a clear yes counts; where nobody can answer there is none. */
@@ -80,7 +82,7 @@ final class TimesFromElsewhere {
     }
     Added added =
         told.played().isEmpty()
-            ? new Added(0, 0, 0, 0)
+            ? new Added(0, 0, 0)
             : Nights.into(log, told.played(), sheet.get(), rig(), this::isSure);
     streams.line(added.text());
   }

@@ -13,9 +13,15 @@ final class Intake {
   private final RunLog log;
   private final Learned learned;
   private final Predicate<String> sure;
-  private int added;
-  private int known;
-  private int hasty;
+
+  /** What came of a run. */
+  enum Came {
+    ADDED,
+    /** The log has it, or had it before it was withdrawn. */
+    KNOWN,
+    /** It is quicker than hands are, and nobody spoke up for it. */
+    HASTY
+  }
 
   /**
    * @param sure asked whether a run was played that is hardly possible
@@ -50,23 +56,14 @@ final class Intake {
    *
    * @param isKnown whether the log has it, or had before it was withdrawn
    */
-  void take(Run run, boolean isKnown) throws IOException {
+  Came take(Run run, boolean isKnown) throws IOException {
     if (isKnown) {
-      known++;
-    } else if (Haste.counts(run, learned.player(), sure)) {
-      log.add(run);
-      added++;
-    } else {
-      hasty++;
+      return Came.KNOWN;
     }
-  }
-
-  /**
-   * What came of it.
-   *
-   * @param leftOver times that belong to no whole run
-   */
-  Added done(int leftOver) {
-    return new Added(added, known, hasty, leftOver);
+    if (!Haste.counts(run, learned.player(), sure)) {
+      return Came.HASTY;
+    }
+    log.add(run);
+    return Came.ADDED;
   }
 }

@@ -8,6 +8,8 @@ import entracte.cue.Verb;
 import entracte.rig.Rig;
 import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -59,11 +61,15 @@ public final class Nights {
       throws IOException {
     Set<Instant> known = log.everAdded().stream().map(Run::when).collect(Collectors.toSet());
     Intake intake = new Intake(log, rig, sure);
+    List<Intake.Came> came = new ArrayList<>();
     for (Played each : played) {
       Run run = intake.run(each.ended(), each.song(), steps(each, sheet), each.seconds());
-      intake.take(run, !known.add(each.ended()));
+      came.add(intake.take(run, !known.add(each.ended())));
     }
-    return intake.done(0);
+    return new Added(
+        Collections.frequency(came, Intake.Came.ADDED),
+        Collections.frequency(came, Intake.Came.KNOWN),
+        Collections.frequency(came, Intake.Came.HASTY));
   }
 
   private static List<Step> steps(Played played, CueSheet sheet) {

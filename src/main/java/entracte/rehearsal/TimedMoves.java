@@ -5,7 +5,7 @@ import entracte.cue.CueSheet;
 import entracte.rig.Rig;
 import java.io.IOException;
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,16 +18,31 @@ import java.util.stream.Collectors;
  * order. What is not whole is left out, since its total means nothing.
  */
 public final class TimedMoves {
-  private TimedMoves() {}
+  private final List<Timed> moves;
+  private final CueSheet sheet;
+  private final Intake intake;
+  private final Set<String> known;
+  private final Instant when;
+  private final Taken.Builder taken = new Taken.Builder();
 
   /**
    * One step, timed.
    *
+   * @param line where it is written, from 1
    * @param changeover the song it leads to: its number in the set from 1, or its name
    * @param move which step of the changeover, from 1
    * @param seconds how long it took
    */
-  public record Timed(String changeover, int move, double seconds) {}
+  public record Timed(int line, String changeover, int move, double seconds) {}
+
+  private TimedMoves(
+      List<Timed> moves, CueSheet sheet, Intake intake, Set<String> known, Instant when) {
+    this.moves = moves;
+    this.sheet = sheet;
+    this.intake = intake;
+    this.known = known;
+    this.when = when;
+  }
 
   /**
    * Adds all whole runs to a log, as played on stage. They tell no moment; so a run of the same
@@ -37,17 +52,15 @@ public final class TimedMoves {
    * @param when the time to write down for the first of them; each next one is a moment later
    * @throws IOException if the log cannot be read or written
    */
-  public static Added into(
+  public static Taken into(
       RunLog log, List<Timed> moves, CueSheet sheet, Rig rig, Predicate<String> sure, Instant when)
       throws IOException {
     Set<String> known = log.everAdded().stream().map(TimedMoves::times).collect(Collectors.toSet());
-    Intake intake = new Intake(log, rig, sure);
-    List<Run> whole = whole(moves, sheet, intake, when);
-    for (Run run : whole) {
-      intake.take(run, known.contains(times(run)));
+    TimedMoves timed = new TimedMoves(moves, sheet, new Intake(log, rig, sure), known, when);
+    for (int at = 0; at < moves.size(); ) {
+      at = timed.takeFrom(at);
     }
-    int used = whole.stream().mapToInt(run -> run.each().size()).sum();
-    return intake.done(moves.size() - used);
+    return timed.taken.done();
   }
 
   /** The changeover and its times as a log keeps them. */
@@ -55,41 +68,69 @@ public final class TimedMoves {
     return run.mark() + run.each().stream().map(split -> LogLine.figure(split.seconds())).toList();
   }
 
-  private static List<Run> whole(List<Timed> moves, CueSheet sheet, Intake intake, Instant when) {
-    List<Run> runs = new ArrayList<>();
-    int at = 0;
-    while (at < moves.size()) {
-      Optional<Cue> cue = cue(sheet, moves.get(at).changeover());
-      int steps = cue.map(c -> c.steps().size()).orElse(0);
-      if (steps > 0 && isWhole(moves, at, steps)) {
-        Instant moment = when.plusMillis(runs.size());
-        List<Double> seconds = moves.subList(at, at + steps).stream().map(Timed::seconds).toList();
-        runs.add(intake.run(moment, cue.get().song(), cue.get().steps(), seconds));
-        at += steps;
-      } else {
-        at++;
-      }
+  /** Takes a run, or leaves out what is none; says where the next thing begins. */
+  private int takeFrom(int at) throws IOException {
+    Optional<Cue> cue = cue(moves.get(at).changeover());
+    int steps = cue.map(c -> c.steps().size()).orElse(0);
+    int end = end(at);
+    if (steps > 0 && moves.get(at).move() == 1 && end - at >= steps) {
+      takeRun(cue.get(), moves.subList(at, at + steps));
+      return at + steps;
     }
-    return runs;
+    leaveOut(moves.subList(at, end), cue.map(c -> why(c, at, end)).orElseGet(() -> unknown(at)));
+    return end;
   }
 
-  private static Optional<Cue> cue(CueSheet sheet, String name) {
+  /** Where the moves that follow one another from here on end. */
+  private int end(int from) {
+    int end = from + 1;
+    while (end < moves.size() && follows(moves.get(end - 1), moves.get(end))) {
+      end++;
+    }
+    return end;
+  }
+
+  private static boolean follows(Timed one, Timed next) {
+    return next.changeover().equals(one.changeover()) && next.move() == one.move() + 1;
+  }
+
+  private void takeRun(Cue cue, List<Timed> whole) throws IOException {
+    List<Double> seconds = whole.stream().map(Timed::seconds).toList();
+    Instant moment = when.plusMillis(taken.runs());
+    Run run = intake.run(moment, cue.song(), cue.steps(), seconds);
+    switch (intake.take(run, known.contains(times(run)))) {
+      case ADDED -> taken.add();
+      case KNOWN -> leaveOut(whole, "in the log already");
+      case HASTY -> leaveOut(whole, "far too quick");
+    }
+  }
+
+  private void leaveOut(List<Timed> some, String why) {
+    int last = some.get(some.size() - 1).line();
+    taken.leaveOut(new Taken.LeftOut(some.get(0).line(), last, some.size(), why));
+  }
+
+  /** The set-up only if no other way is meant: a song may be played twice. */
+  private Optional<Cue> cue(String name) {
     return sheet.cues().stream()
-        .filter(cue -> !cue.setUp())
         .filter(cue -> cue.song().equals(name) || Integer.toString(cue.number()).equals(name))
-        .findFirst();
+        .min(Comparator.comparing(Cue::setUp));
   }
 
-  private static boolean isWhole(List<Timed> moves, int from, int steps) {
-    if (from + steps > moves.size()) {
-      return false;
+  private String unknown(int at) {
+    return "the set has no song " + moves.get(at).changeover();
+  }
+
+  private String why(Cue cue, int from, int end) {
+    if (cue.setUp()) {
+      return "the set-up for " + cue.song() + " is no changeover";
     }
-    for (int i = 0; i < steps; i++) {
-      Timed each = moves.get(from + i);
-      if (each.move() != i + 1 || !each.changeover().equals(moves.get(from).changeover())) {
-        return false;
-      }
+    if (cue.steps().isEmpty()) {
+      return "on the way to " + cue.song() + " nothing moves";
     }
-    return true;
+    int first = moves.get(from).move();
+    int last = moves.get(end - 1).move();
+    String some = first == last ? "move " + first : "moves " + first + " to " + last;
+    return some + " of a run to " + cue.song() + ", which has moves 1 to " + cue.steps().size();
   }
 }

@@ -111,7 +111,12 @@ class RehearseTest {
     }
     Files.writeString(times, lines + "Bread Clock, 1, 2\n");
     assertEquals(0, typist.type("rehearse", set, "--import", times.toString()));
-    assertEquals("Added 1 run; lines that belong to no whole run of this plan: 1.\n", typist.out());
+    assertEquals(
+        """
+        Added 1 run. Left out:
+          line 10: move 1 of a run to Bread Clock, which has moves 1 to 9
+        """,
+        typist.out());
     assertTrue(Files.readString(folder.resolve("rehearsal.log")).contains("\tstage\t"));
   }
 

@@ -32,14 +32,14 @@ class TimesFileTest {
   @Test
   void linesAreChangeoverMoveSeconds() {
     assertEquals(
-        List.of(new Timed("Bread Clock", 1, 2.5), new Timed("Salt, Pepper", 12, 3)),
+        List.of(new Timed(2, "Bread Clock", 1, 2.5), new Timed(4, "Salt, Pepper", 12, 3)),
         read("# a comment\nBread Clock, 1, 2.5\n\n Salt, Pepper ,12,3 \n").times());
   }
 
   @Test
   void aLineOfHeadsAndQuotedNamesAreAsASpreadsheetWritesThem() {
     TimesFile.Read read = read("\uFEFFchangeover,move,seconds\r\n\"Blue Enamel\",1,4\r\n");
-    assertEquals(List.of(new Timed("Blue Enamel", 1, 4)), read.times());
+    assertEquals(List.of(new Timed(2, "Blue Enamel", 1, 4)), read.times());
     assertEquals(List.of(), read.findings());
   }
 

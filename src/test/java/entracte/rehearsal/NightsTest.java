@@ -45,7 +45,7 @@ class NightsTest {
 
   @Test
   void aChangeoverPlayedOnStageIsARunOfThatChangeover() throws IOException {
-    assertEquals(new Added(1, 0, 0, 0), add(played(asTold())));
+    assertEquals(new Added(1, 0, 0), add(played(asTold())));
     Run run = RunLog.beside(folder).read().runs().get(0);
     assertEquals(Run.Where.STAGE, run.where());
     assertEquals(ENDED, run.when());
@@ -66,7 +66,7 @@ class NightsTest {
   @Test
   void theSameNightIsAddedOnlyOnce() throws IOException {
     add(played(asTold()));
-    assertEquals(new Added(0, 1, 0, 0), add(played(asTold())));
+    assertEquals(new Added(0, 1, 0), add(played(asTold())));
     assertEquals(1, RunLog.beside(folder).read().runs().size());
   }
 
@@ -75,7 +75,7 @@ class NightsTest {
     add(played(asTold()));
     RunLog log = RunLog.beside(folder);
     log.withdraw(log.read().runs().get(0));
-    assertEquals(new Added(0, 1, 0, 0), add(played(asTold())));
+    assertEquals(new Added(0, 1, 0), add(played(asTold())));
     assertEquals(List.of(), log.read().runs());
   }
 
