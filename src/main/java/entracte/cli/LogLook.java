@@ -28,17 +28,11 @@ final class LogLook {
   }
 
   private static Finding finding(String file, RunLog.Unread line) {
-    Place place = new Place(file, line.number(), 1, line.text());
-    return line.last()
-        ? new Finding(
-            Severity.WARNING,
-            place,
-            "the last line of the rehearsal log was cut off and is left out",
-            "All other times count. The line may stay or be deleted.")
-        : new Finding(
-            Severity.WARNING,
-            place,
-            "this line of the rehearsal log cannot be read and is left out",
-            "All other times count. Mend the line, or delete it.");
+    return new Finding(
+        Severity.WARNING,
+        new Place(file, line.number(), 1, line.text()),
+        (line.last() ? "the last" : "this") + " line of the rehearsal log " + line.trouble(),
+        "All other times count. "
+            + (line.last() ? "The line may stay or be deleted." : "Mend the line, or delete it."));
   }
 }

@@ -2,7 +2,6 @@ package entracte.cli;
 
 import entracte.check.PlayableSet;
 import entracte.cue.CueSheet;
-import entracte.finding.NearestName;
 import entracte.plan.DirectWay;
 import entracte.plan.Plan;
 import entracte.plan.Result;
@@ -13,11 +12,9 @@ import entracte.rehearsal.Practice;
 import entracte.rehearsal.RunLog;
 import entracte.rehearsal.Summary;
 import entracte.setlist.SetList;
-import entracte.setlist.Song;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -112,7 +109,7 @@ final class RehearseCommand implements Callable<Integer> {
     RunLog log = RunLog.beside(set.path());
     PlayableSet playable = Loader.playable(set.path(), streams);
     Choice choice = choice(playable.setList());
-    int standing = stands == null ? DirectWay.START : number(playable.setList(), stands) - 1;
+    int standing = stands == null ? DirectWay.START : SongNamed.in(playable.setList(), stands);
     try {
       if (what.csv || what.summary || what.imported != null || what.nights) {
         log.notes().forEach(note -> streams.complain("entracte: " + note));
@@ -186,7 +183,7 @@ final class RehearseCommand implements Callable<Integer> {
 
   private Choice choice(SetList setList) {
     if (what.to != null) {
-      return new Choice.To(number(setList, what.to));
+      return new Choice.To(SongNamed.in(setList, what.to) + 1);
     }
     if (what.worst != null) {
       if (what.worst < 1) {
@@ -198,17 +195,5 @@ final class RehearseCommand implements Callable<Integer> {
       return new Choice.Anywhere(search.seed());
     }
     return what.all ? new Choice.All() : new Choice.MostHelped();
-  }
-
-  private static int number(SetList setList, String song) {
-    List<String> names = setList.songs().stream().map(Song::name).toList();
-    for (int i = 0; i < names.size(); i++) {
-      if (names.get(i).equalsIgnoreCase(song) || Integer.toString(i + 1).equals(song)) {
-        return i + 1;
-      }
-    }
-    throw Stop.wrongUsage(
-        "no song of the set is called " + song,
-        NearestName.advice(song, names) + " Its number will do, 1 to " + names.size() + ".");
   }
 }

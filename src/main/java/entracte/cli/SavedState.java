@@ -1,15 +1,11 @@
 package entracte.cli;
 
-import entracte.finding.NearestName;
 import entracte.plan.Plan;
 import entracte.plan.SongPlan;
 import entracte.read.RigStateWriter;
 import entracte.setlist.SetList;
-import entracte.setlist.Song;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import picocli.CommandLine.Option;
 
 /** Keeps the rig as a plan leaves it after a song, for a later {@code --from}. */
@@ -61,17 +57,7 @@ final class SavedState {
     return Optional.of("Wrote " + file + ": the rig " + name + ".");
   }
 
-  /** The song's place in the set, from 0. A name goes before a number: a song may be called 7. */
   private int number(SetList set) {
-    List<String> names = set.songs().stream().map(Song::name).toList();
-    if (after == null || names.contains(after)) {
-      return after == null ? names.size() - 1 : names.indexOf(after);
-    }
-    return IntStream.range(0, names.size())
-        .filter(song -> Integer.toString(song + 1).equals(after))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                Stop.wrongUsage("the set has no song " + after, NearestName.advice(after, names)));
+    return after == null ? set.songs().size() - 1 : SongNamed.in(set, after);
   }
 }

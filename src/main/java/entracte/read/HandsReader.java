@@ -6,6 +6,7 @@ import entracte.read.Tree.Leaf;
 import entracte.rig.Figures;
 import entracte.rig.Hands;
 import entracte.rig.Hands.Fit;
+import entracte.rig.Hands.Level;
 import entracte.rig.Hands.Plugs;
 import entracte.rig.Hands.Tuning;
 import entracte.rig.Hands.Way;
@@ -25,8 +26,11 @@ final class HandsReader {
           "tune fifth",
           "tune other",
           "raise",
+          "level",
           "plugs",
           "pull",
+          "first",
+          "module",
           "bag",
           "hang",
           "sweep");
@@ -55,11 +59,15 @@ final class HandsReader {
         figure(fields, "light", MOST_LIGHT).orElse(usual.light()),
         seconds(fields, "read").orElse(usual.readSeconds()),
         tuning(fields),
-        seconds(fields, "raise").orElse(usual.raiseSeconds()),
+        new Level(
+            seconds(fields, "raise").orElse(usual.level().raiseSeconds()),
+            figure(fields, "level", MOST_DEGREES).orElse(usual.level().degrees())),
         new Plugs(
             fields.leaf("plugs").flatMap(this::fit).orElse(usual.plugs().fit()),
             seconds(fields, "pull")),
         new Way(
+            size(fields, "first").orElse(usual.way().firstCm()),
+            size(fields, "module").orElse(usual.way().moduleCm()),
             size(fields, "bag").orElse(usual.way().bagCm()),
             size(fields, "hang").orElse(usual.way().hangCm())),
         figure(fields, "sweep", MOST_DEGREES).orElse(usual.sweepDegrees()));

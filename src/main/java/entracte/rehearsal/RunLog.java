@@ -54,7 +54,12 @@ public final class RunLog {
    * @param number from 1
    * @param last whether nothing follows, so that it was probably cut off
    */
-  public record Unread(int number, String text, boolean last) {}
+  public record Unread(int number, String text, boolean last) {
+    /** What is wrong with it, as {@code was cut off and is left out}. */
+    public String trouble() {
+      return (last ? "was cut off" : "cannot be read") + " and is left out";
+    }
+  }
 
   /** The log in that file, which need not be there yet. */
   public static RunLog in(Path file) {
@@ -128,10 +133,8 @@ public final class RunLog {
 
   /** Says of a line that it is left out. */
   String note(Unread line) {
-    return (line.last() ? "The last line" : "Line " + line.number())
-        + " of "
-        + file.getFileName()
-        + (line.last() ? " was cut off and is left out." : " cannot be read and is left out.");
+    String which = line.last() ? "The last line" : "Line " + line.number();
+    return which + " of " + file.getFileName() + " " + line.trouble() + ".";
   }
 
   /** Why runs cannot be added, as {@link #why} says it; found out without adding anything. */

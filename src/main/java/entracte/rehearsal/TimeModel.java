@@ -23,15 +23,6 @@ import java.util.OptionalDouble;
  * light, is multiplied by {@code light}. The lines about the main level are known by heart.
  */
 public final class TimeModel {
-  /** How far a hand reaches when nobody knows where it was. An estimate. */
-  private static final double SOME_WAY_CM = 30;
-
-  /** Two jacks of one module. An estimate. */
-  private static final double SAME_MODULE_CM = 5;
-
-  /** The angle of the main level's knob. An estimate. */
-  private static final double LEVEL_DEGREES = 180;
-
   private final double rowHeightCm;
   private final Hands hands;
 
@@ -64,7 +55,7 @@ public final class TimeModel {
     double reach =
         hand.isPresent() && !step.reach().isEmpty()
             ? distanceCm(hand.get(), step.reach().get(0))
-            : SOME_WAY_CM;
+            : hands.way().firstCm();
     Map<Work, Double> tmu = new EnumMap<>(Work.class);
     switch (step.verb()) {
       case LOWER, RAISE -> tmu.put(Work.LEVEL, level(step));
@@ -100,7 +91,7 @@ public final class TimeModel {
       return 0;
     }
     double cm = Math.hypot(a.centreCm() - b.centreCm(), (a.row() - b.row()) * rowHeightCm);
-    return Math.max(cm, SAME_MODULE_CM);
+    return Math.max(cm, hands.way().moduleCm());
   }
 
   /** TMU to reach a plug and pull it. */
@@ -168,13 +159,16 @@ public final class TimeModel {
 
   private double between(Step step) {
     List<Spot> reach = step.reach();
-    return reach.size() < 2 ? SOME_WAY_CM : distanceCm(reach.get(0), reach.get(1));
+    return reach.size() < 2 ? hands.way().firstCm() : distanceCm(reach.get(0), reach.get(1));
   }
 
   private double level(Step step) {
     double tmu =
-        Mtm.over(Way.REACH_A, SOME_WAY_CM) + Mtm.GRASP + Mtm.turn(LEVEL_DEGREES) + Mtm.RELEASE;
+        Mtm.over(Way.REACH_A, hands.way().firstCm())
+            + Mtm.GRASP
+            + Mtm.turn(hands.level().degrees())
+            + Mtm.RELEASE;
     boolean slowly = step.verb() == Verb.RAISE;
-    return slowly ? tmu + hands.raiseSeconds() / Mtm.SECONDS_PER_TMU : tmu;
+    return slowly ? tmu + hands.level().raiseSeconds() / Mtm.SECONDS_PER_TMU : tmu;
   }
 }

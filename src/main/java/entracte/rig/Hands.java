@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param light what dim light and nerves make of every time but tuning: 1 in a bright room, alone
  * @param readSeconds to read a line and know what it wants
  * @param tuning to tune one module
- * @param raiseSeconds to bring the sound back slowly, beside the turn of the hand
+ * @param level how the main level is turned
  * @param plugs how they come out and go in
  * @param way where things lie that the rig does not tell
  * @param sweepDegrees the angle a knob turns from one end of its scale to the other
@@ -18,7 +18,7 @@ public record Hands(
     double light,
     double readSeconds,
     Tuning tuning,
-    double raiseSeconds,
+    Level level,
     Plugs plugs,
     Way way,
     double sweepDegrees) {
@@ -42,13 +42,30 @@ public record Hands(
   }
 
   /**
+   * The knob of the main level.
+   *
+   * @param raiseSeconds to bring the sound back slowly, beside the turn of the hand
+   * @param degrees how far it is turned, down as well as up
+   */
+  public record Level(double raiseSeconds, double degrees) {
+    public Level {
+      aboveNothing(raiseSeconds);
+      aboveNothing(degrees);
+    }
+  }
+
+  /**
    * Ways of the hand.
    *
+   * @param firstCm to the first place of a changeover, and to any other from nobody knows where
+   * @param moduleCm between two places of one module
    * @param bagCm from the case to the bag of cords
    * @param hangCm from a jack to the loose plug that hangs below it
    */
-  public record Way(double bagCm, double hangCm) {
+  public record Way(double firstCm, double moduleCm, double bagCm, double hangCm) {
     public Way {
+      aboveNothing(firstCm);
+      aboveNothing(moduleCm);
       aboveNothing(bagCm);
       aboveNothing(hangCm);
     }
@@ -93,15 +110,14 @@ public record Hands(
           1.25,
           1.2,
           Tuning.of(8),
-          1,
+          new Level(1, 180),
           new Plugs(Fit.CLOSE, OptionalDouble.empty()),
-          new Way(60, 20),
+          new Way(30, 5, 60, 20),
           300);
 
   public Hands {
     aboveNothing(light);
     aboveNothing(readSeconds);
-    aboveNothing(raiseSeconds);
     aboveNothing(sweepDegrees);
   }
 

@@ -187,7 +187,7 @@ class RehearseTest {
     assertEquals(2, typist.type("rehearse", set, "--to", "Bred Clock"));
     assertEquals(
         """
-        entracte: no song of the set is called Bred Clock
+        entracte: the set has no song Bred Clock
           Did you mean "Bread Clock"? Its number will do, 1 to 3.
         """,
         typist.err());
@@ -199,7 +199,7 @@ class RehearseTest {
     String none = "0.000001";
     assertEquals(2, typist.type("rehearse", set, "--to", "9", "--seconds", none));
     assertEquals(2, typist.type("rehearse", set, "--stands", "Nowhere", "--seconds", none));
-    assertTrue(typist.err().startsWith("entracte: no song of the set is called Nowhere\n"));
+    assertTrue(typist.err().startsWith("entracte: the set has no song Nowhere\n"));
     assertEquals(3, typist.type("rehearse", set, "--import", "nowhere.csv", "--seconds", none));
     assertEquals(0, typist.type("rehearse", set, "--nights", "--seconds", none));
   }

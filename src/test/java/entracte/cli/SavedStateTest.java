@@ -56,7 +56,12 @@ class SavedStateTest {
     assertTrue(Files.readString(file()).contains("state: after Bread Clock\n"));
     Files.delete(file());
     assertEquals(2, save("--after", "Ketle"));
-    assertEquals("entracte: the set has no song Ketle\n  Did you mean \"Kettle\"?\n", typist.err());
+    assertEquals(
+        """
+        entracte: the set has no song Ketle
+          Did you mean "Kettle"? Its number will do, 1 to 3.
+        """,
+        typist.err());
     assertEquals(2, save("--after", "4"));
     assertTrue(typist.err().startsWith("entracte: the set has no song 4\n"), typist.err());
     assertFalse(Files.exists(file()));

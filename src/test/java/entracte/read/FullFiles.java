@@ -52,7 +52,8 @@ final class FullFiles {
       foot switch: {port: Pedal, press: cc 64 on channel 2, hold: back, back: note 12,
                     latching: yes, lock out: 0.3 s, deaf after sending: 0.5 s}
       hands: {light: 1.25, read: 1 s, tune: 8 s, tune fifth: 9 s, tune other: 11 s, raise: 1 s,
-        plugs: close, pull: 0.3 s, bag: 60 cm, hang: 20 cm, sweep: 300}
+        plugs: close, pull: 0.3 s, first: 30 cm,
+        module: 5 cm, bag: 60 cm, hang: 20 cm, level: 180, sweep: 300}
       """;
 
   private static final String PATCH =

@@ -54,9 +54,9 @@ final class HandsAndSlotTest {
             1.5,
             usual.readSeconds(),
             usual.tuning(),
-            usual.raiseSeconds(),
+            usual.level(),
             new Hands.Plugs(Hands.Fit.TIGHT, OptionalDouble.empty()),
-            new Hands.Way(40, usual.way().hangCm()),
+            new Hands.Way(30, 5, 40, 20),
             usual.sweepDegrees()),
         hands);
   }
@@ -64,12 +64,13 @@ final class HandsAndSlotTest {
   @Test
   void everyTimeThatNobodyMeasuredMayBeSaid() {
     String said =
-        "tune: 6 s, tune fifth: 7 s, tune other: 20 s, raise: 2 s, pull: 0.5 s, hang: 12 cm";
+        "tune: 6 s, tune fifth: 7 s, tune other: 20 s, raise: 2 s, level: 270, pull: 0.5 s,"
+            + " first: 45 cm, module: 4 cm, bag: 1 m, hang: 12 cm";
     Hands hands = set("hands: {" + said + "}\n", SET + SONG).rig().hands();
     assertEquals(new Hands.Tuning(6, 7, 20), hands.tuning());
-    assertEquals(2, hands.raiseSeconds());
+    assertEquals(new Hands.Level(2, 270), hands.level());
     assertEquals(OptionalDouble.of(0.5), hands.plugs().pullSeconds());
-    assertEquals(12, hands.way().hangCm());
+    assertEquals(new Hands.Way(45, 4, 100, 12), hands.way());
   }
 
   @Test

@@ -40,7 +40,7 @@ class TimeModelTest {
         light,
         usual.readSeconds(),
         usual.tuning(),
-        usual.raiseSeconds(),
+        usual.level(),
         usual.plugs(),
         usual.way(),
         usual.sweepDegrees());
@@ -146,7 +146,7 @@ class TimeModelTest {
             1,
             usual.readSeconds(),
             usual.tuning(),
-            usual.raiseSeconds(),
+            usual.level(),
             new Hands.Plugs(Hands.Fit.CLOSE, OptionalDouble.of(0.9)),
             usual.way(),
             usual.sweepDegrees());
