@@ -61,10 +61,10 @@ final class Loader {
           "Name a set's folder or its file; a dot is the folder that you are in.");
     }
     if (!Files.exists(path)) {
-      throw Stop.trouble("there is no " + path, "Name a set's folder or its file.");
+      throw Stop.trouble("there is no " + path, NearPath.advice(path));
     }
     if (Files.isDirectory(path) && !Files.exists(path.resolve("set.yaml"))) {
-      throw Stop.trouble(path + " holds no set.yaml", "Name a set's folder or its file.");
+      throw Stop.trouble(path + " holds no set.yaml", NearPath.advice(path));
     }
     if (!Files.isReadable(path)) {
       throw Stop.trouble(path + " may not be read", "Look at its permissions.");

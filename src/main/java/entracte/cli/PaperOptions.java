@@ -7,6 +7,7 @@ import entracte.print.Part;
 import entracte.print.Sheets;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class PaperOptions {
       paramLabel = "PAGES",
       split = ",",
       converter = PartWord.class,
+      completionCandidates = PartWord.class,
       description =
           "Which papers, with commas between: order, set-up, changeovers, patches, packing,"
               + " count-in, engineer; all unless you say.")
@@ -40,6 +42,7 @@ final class PaperOptions {
       paramLabel = "PAPER",
       defaultValue = "a4",
       converter = PaperWord.class,
+      completionCandidates = PaperWord.class,
       description = "a4, letter, a5, or stand: one narrow column for a music stand.")
   private Paper paper;
 
@@ -109,30 +112,42 @@ final class PaperOptions {
     }
   }
 
-  /** One of the papers. */
-  static final class PartWord implements ITypeConverter<Part> {
+  /** One of the papers; the tab key is told of all. */
+  static final class PartWord implements ITypeConverter<Part>, Iterable<String> {
+    private static final List<String> WORDS = Stream.of(Part.values()).map(Part::word).toList();
+
     @Override
     public Part convert(String typed) {
-      List<String> words = Stream.of(Part.values()).map(Part::word).toList();
-      int place = words.indexOf(typed.strip().toLowerCase(Locale.ROOT));
-      if (place < 0) {
-        throw new TypeConversionException(unknown("pages are", words, typed));
-      }
-      return Part.values()[place];
+      return Part.values()[place("pages are", WORDS, typed)];
+    }
+
+    @Override
+    public Iterator<String> iterator() {
+      return WORDS.iterator();
     }
   }
 
   /** A size of paper. */
-  static final class PaperWord implements ITypeConverter<Paper> {
+  static final class PaperWord implements ITypeConverter<Paper>, Iterable<String> {
+    private static final List<String> WORDS = Stream.of(Paper.values()).map(Paper::word).toList();
+
     @Override
     public Paper convert(String typed) {
-      List<String> words = Stream.of(Paper.values()).map(Paper::word).toList();
-      int place = words.indexOf(typed.strip().toLowerCase(Locale.ROOT));
-      if (place < 0) {
-        throw new TypeConversionException(unknown("paper is", words, typed));
-      }
-      return Paper.values()[place];
+      return Paper.values()[place("paper is", WORDS, typed)];
     }
+
+    @Override
+    public Iterator<String> iterator() {
+      return WORDS.iterator();
+    }
+  }
+
+  private static int place(String what, List<String> words, String typed) {
+    int place = words.indexOf(typed.strip().toLowerCase(Locale.ROOT));
+    if (place < 0) {
+      throw new TypeConversionException(unknown(what, words, typed));
+    }
+    return place;
   }
 
   private static String unknown(String what, List<String> words, String typed) {

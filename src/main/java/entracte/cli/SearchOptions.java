@@ -6,9 +6,11 @@ import entracte.plan.Start;
 import entracte.plan.Tempo;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -22,6 +24,7 @@ final class SearchOptions {
       paramLabel = "AIM",
       defaultValue = "fewest",
       converter = AimWord.class,
+      completionCandidates = AimWord.class,
       description =
           "What to have least of. fewest: moves between songs, then in the set-up; fastest: your"
               + " own seconds for them, as far as they are known; even: seconds beyond the gaps"
@@ -102,17 +105,24 @@ final class SearchOptions {
     return seconds == null ? options : options.withSeconds(seconds);
   }
 
-  /** Reads an aim. */
-  static final class AimWord implements ITypeConverter<Aim> {
+  /** Reads an aim; the tab key is told of all. */
+  static final class AimWord implements ITypeConverter<Aim>, Iterable<String> {
     @Override
     public Aim convert(String typed) {
-      return switch (typed.toLowerCase(Locale.ROOT)) {
-        case "fewest" -> Aim.FEWEST;
-        case "fastest" -> Aim.FASTEST;
-        case "even" -> Aim.EVEN;
-        default ->
-            throw new TypeConversionException("an aim is fewest, fastest or even, not " + typed);
-      };
+      return Stream.of(Aim.values())
+          .filter(aim -> word(aim).equals(typed.toLowerCase(Locale.ROOT)))
+          .findFirst()
+          .orElseThrow(
+              () -> new TypeConversionException("an aim is fewest, fastest or even, not " + typed));
+    }
+
+    @Override
+    public Iterator<String> iterator() {
+      return Stream.of(Aim.values()).map(AimWord::word).iterator();
+    }
+
+    private static String word(Aim aim) {
+      return aim.name().toLowerCase(Locale.ROOT);
     }
   }
 

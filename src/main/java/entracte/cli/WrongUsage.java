@@ -3,6 +3,7 @@ package entracte.cli;
 import entracte.finding.NearestName;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -56,7 +57,12 @@ final class WrongUsage {
     if (typed.startsWith("-")) {
       return "no option is called " + typed;
     }
-    return isRoot(command) ? "no command is called " + typed : "too many names: " + typed;
+    if (isRoot(command)) {
+      return "no command is called " + typed;
+    }
+    return takesNames(command)
+        ? "too many names: " + typed
+        : command.getCommandName() + " takes no name, and there is " + typed;
   }
 
   private static String missing(ArgSpec missing, CommandLine command) {
@@ -77,8 +83,11 @@ final class WrongUsage {
     List<String> advice = new ArrayList<>();
     if (problem instanceof UnmatchedArgumentException unmatched) {
       String typed = named(unmatched);
-      NearestName.of(typed, known(typed, command))
-          .ifPresent(n -> advice.add("Did you mean " + n + "?"));
+      Optional<String> near = near(typed, known(typed, command));
+      near.ifPresent(n -> advice.add("Did you mean " + n + "?"));
+      if (!typed.startsWith("-") && takesNames(command)) {
+        advice.add("A name that holds blanks is put in quotation marks.");
+      }
     }
     boolean distance = command.getCommandSpec().optionsMap().containsKey("--distance");
     if (distance && message(problem, command).equals("--from is there twice")) {
@@ -88,10 +97,26 @@ final class WrongUsage {
     return advice;
   }
 
+  /** Who shortens a word writes its beginning, and perhaps an s or a point behind it. */
+  private static Optional<String> near(String typed, List<String> known) {
+    for (int cut = 0; cut < Math.min(2, typed.length()); cut++) {
+      String beginning = typed.substring(0, typed.length() - cut);
+      List<String> begun = known.stream().filter(name -> name.startsWith(beginning)).toList();
+      if (begun.size() == 1) {
+        return Optional.of(begun.get(0));
+      }
+    }
+    return NearestName.of(typed, known);
+  }
+
   private static List<String> known(String typed, CommandLine command) {
     return typed.startsWith("-")
         ? List.copyOf(command.getCommandSpec().optionsMap().keySet())
         : List.copyOf(command.getSubcommands().keySet());
+  }
+
+  private static boolean takesNames(CommandLine command) {
+    return !command.getCommandSpec().positionalParameters().isEmpty();
   }
 
   private static boolean isRoot(CommandLine command) {

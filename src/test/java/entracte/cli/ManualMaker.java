@@ -46,7 +46,8 @@ final class ManualMaker {
     return pages;
   }
 
-  private static CommandLine program() {
+  /** Every command, for reading. */
+  static CommandLine program() {
     Streams nowhere = new Streams(new ByteArrayOutputStream(), System.err, false, false);
     return new Program(nowhere, null, null).commandLine();
   }
@@ -82,7 +83,8 @@ final class ManualMaker {
   private static String page(CommandLine command) {
     StringBuilder page = new StringBuilder("# " + command.getCommandName() + "\n\n");
     for (String paragraph : command.getCommandSpec().usageMessage().description()) {
-      page.append(paragraph.isEmpty() ? "" : text(paragraph) + "\n\n");
+      String code = paragraph.startsWith("  ") ? "  " : "";
+      page.append(paragraph.isEmpty() ? "" : code + text(paragraph) + "\n\n");
     }
     page.append("    ").append(PROGRAM).append(synopsis(command)).append("\n\n");
     page.append("| to type | means |\n|---|---|\n");

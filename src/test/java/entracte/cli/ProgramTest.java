@@ -100,7 +100,20 @@ class ProgramTest {
   @Test
   void moreNamesThanNeededAreNotIgnored() {
     assertEquals(2, typist.type("check", "one", "two"));
-    assertEquals("entracte: too many names: two", typist.err().lines().findFirst().orElse(""));
+    assertEquals(
+        """
+        entracte: too many names: two
+          A name that holds blanks is put in quotation marks.
+          Add --help to see what can be typed.
+        """,
+        typist.err());
+    assertEquals(2, typist.type("ports", "piano"));
+    assertEquals(
+        """
+        entracte: ports takes no name, and there is piano
+          Add --help to see what can be typed.
+        """,
+        typist.err());
   }
 
   @Test
