@@ -62,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
         streams.line(summary(loaded));
       }
       if (!trials.isEmpty()) {
-        TrialText.lines(trials).forEach(streams::line);
+        TrialText.print(trials, streams);
       }
     }
     if (loaded.set().isEmpty()) {

@@ -91,6 +91,18 @@ final class Streams {
     out.print(visible(text) + "\n");
   }
 
+  /**
+   * Prints a line of a result whose first word has a colour, if colours are shown; the word says
+   * the same to those who see none.
+   *
+   * @param colour its number in ECMA-48, such as 31 for red
+   */
+  void line(String word, int colour, String rest) {
+    String first =
+        colour() ? "\u001B[" + colour + "m" + visible(word) + "\u001B[0m" : visible(word);
+    out.print(first + visible(rest) + "\n");
+  }
+
   /** Prints lines of a result that end themselves. */
   void text(String text) {
     out.print(visible(text));

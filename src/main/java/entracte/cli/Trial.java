@@ -12,10 +12,21 @@ import java.util.Locale;
 record Trial(Verdict verdict, String what, String says, String advice) {
   /** In words, since colours do not show on every screen and to every eye. */
   enum Verdict {
-    READY,
+    READY(32),
     /** The computer cannot tell; eyes can. */
-    LOOK,
-    NOT_READY;
+    LOOK(33),
+    NOT_READY(31);
+
+    private final int colour;
+
+    Verdict(int colour) {
+      this.colour = colour;
+    }
+
+    /** Green, yellow or red, by its number in ECMA-48. */
+    int colour() {
+      return colour;
+    }
 
     String word() {
       return this == NOT_READY ? "NOT READY" : name().toLowerCase(Locale.ROOT);

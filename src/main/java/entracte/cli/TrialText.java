@@ -15,16 +15,23 @@ final class TrialText {
 
   private TrialText() {}
 
-  static List<String> lines(List<Trial> trials) {
-    List<String> lines = new ArrayList<>();
+  /** Prints all of it. */
+  static void print(List<Trial> trials, Streams streams) {
     for (Trial trial : trials) {
-      String head = pad(trial.verdict().word(), WORD) + pad(trial.what(), WHAT);
-      lines.addAll(Fill.lines(trial.says(), PlanText.WIDTH, head, HANGING));
-      if (!trial.advice().isEmpty()) {
-        lines.addAll(Fill.lines(trial.advice(), PlanText.WIDTH, HANGING, HANGING));
-      }
+      String word = trial.verdict().word();
+      List<String> lines = lines(trial, word);
+      streams.line(word, trial.verdict().colour(), lines.get(0).substring(word.length()));
+      lines.stream().skip(1).forEach(streams::line);
     }
-    lines.add(sum(trials));
+    streams.line(sum(trials));
+  }
+
+  private static List<String> lines(Trial trial, String word) {
+    String head = pad(word, WORD) + pad(trial.what(), WHAT);
+    List<String> lines = new ArrayList<>(Fill.lines(trial.says(), PlanText.WIDTH, head, HANGING));
+    if (!trial.advice().isEmpty()) {
+      lines.addAll(Fill.lines(trial.advice(), PlanText.WIDTH, HANGING, HANGING));
+    }
     return lines;
   }
 

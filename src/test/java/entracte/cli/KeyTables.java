@@ -121,7 +121,7 @@ final class KeyTables {
 
   private static String byName(String ref) {
     return switch (ref) {
-      case "text" -> "words";
+      case "text", "title" -> "words";
       case "file" -> "a file's name";
       case "names", "oneOrMore" -> "a name, or a list of them";
       case "yesOrNo" -> "`yes` or `no`";

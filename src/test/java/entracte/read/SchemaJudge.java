@@ -48,6 +48,13 @@ final class SchemaJudge {
     return schema.validate(json(root)).stream().map(ValidationMessage::getMessage).toList();
   }
 
+  /** The rules of the schema that a file breaks, each as the way to it. */
+  List<String> broken(Node root) {
+    return schema.validate(json(root)).stream()
+        .map(message -> "#" + message.getSchemaLocation().getFragment())
+        .toList();
+  }
+
   private static JsonNode json(Node node) {
     return switch (node.getNodeId()) {
       case scalar -> scalar((ScalarNode) node);

@@ -1,0 +1,35 @@
+package entracte.read;
+
+import entracte.finding.Finding;
+import entracte.finding.Severity;
+import java.util.regex.Pattern;
+
+/**
+ * The mistakes that the readers tell and a schema cannot: it sees one file, no name against
+ * another, no figure against another, and does no sums.
+ */
+final class Unseen {
+  private static final Pattern MESSAGE =
+      Pattern.compile(
+          ".*(there is no file |is a folder, not a file|there is no kind |does not rise"
+              + "|are counted twice|no inherited connection|is a (set|rig|patch|state), not a "
+              + "|out of reach of any hands|has \".*\" twice|less than no time"
+              + "|is no tuning of A4"
+              + ").*");
+
+  private Unseen() {}
+
+  /** Whether the readers tell of something in a file that its schema should tell of, too. */
+  static boolean leavesAny(ReadSet read, String text) {
+    return read.findings().stream()
+        .filter(finding -> finding.severity() == Severity.ERROR)
+        .anyMatch(mistake -> isSeen(mistake, text));
+  }
+
+  private static boolean isSeen(Finding mistake, String text) {
+    boolean closed =
+        mistake.message().endsWith(" is not a figure")
+            && text.lines().toList().get(mistake.place().line() - 1).contains("closed:");
+    return !closed && !MESSAGE.matcher(mistake.message()).matches();
+  }
+}
