@@ -60,9 +60,14 @@ final class NewCommand implements Callable<Integer> {
       streams.line("  patches    what each song needs");
       streams.line("  schemas    for your editor");
       streams.line("Change one thing at a time, and look after each at what is said by");
-      streams.line("  check " + folder);
-      streams.line("  plan " + folder);
+      streams.line("  check " + typed(folder));
+      streams.line("  plan " + typed(folder));
     }
     return ExitCode.DONE;
+  }
+
+  /** As it is to be typed: a name that holds blanks is put in quotation marks. */
+  private static String typed(Path folder) {
+    return folder.toString().contains(" ") ? '"' + folder.toString() + '"' : folder.toString();
   }
 }

@@ -45,6 +45,14 @@ class NewCommandTest {
   }
 
   @Test
+  void aNameWithBlanksIsShownAsItIsTyped() {
+    Path set = folder.resolve("neue Nacht \u00E4");
+    assertEquals(0, typist.type("new", set.toString()));
+    assertTrue(typist.out().endsWith("  check \"" + set + "\"\n  plan \"" + set + "\"\n"));
+    assertEquals(0, typist.type("check", set.toString()));
+  }
+
+  @Test
   void everyFileNamesTheSchemaThatStandsBesideIt() throws IOException {
     typist.type("new", folder.toString());
     try (Stream<Path> all = Files.walk(folder)) {
