@@ -54,7 +54,8 @@ final class Loader {
         .orElseThrow(() -> Stop.impossible("a set with errors cannot be planned; mend them first"));
   }
 
-  private static void demand(Path path) {
+  /** A set that is not there stops the command. */
+  static void demand(Path path) {
     if (path.toString().isEmpty()) {
       throw Stop.wrongUsage(
           "the name of a set is empty",

@@ -4,6 +4,8 @@ import entracte.midi.Dispatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What was given to the ports and has not left yet. */
 final class Outbox {
@@ -31,8 +33,11 @@ final class Outbox {
     }
   }
 
-  boolean isEmpty() {
-    return waiting.isEmpty();
+  /** The names of the outlets that something is still to leave by. */
+  Set<String> outlets() {
+    return waiting.stream()
+        .map(each -> each.dispatch().outlet().name())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** The first dispatch that should have left long ago. */

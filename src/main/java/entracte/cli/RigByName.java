@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Turns the stage's names into the rig's jacks and controls, and back. */
 final class RigByName {
@@ -65,14 +66,25 @@ final class RigByName {
             (name, position) -> {
               Control control = controls.get(name);
               if (control != null) {
-                positions.put(
-                    control,
-                    control.isKnob()
-                        ? new Position.At(Double.parseDouble(position))
-                        : new Position.Thrown(position));
+                position(control, position).ifPresent(at -> positions.put(control, at));
               }
             });
     return positions;
+  }
+
+  /** Empty where the rig's file was changed since: nobody knows then. */
+  private static Optional<Position> position(Control control, String position) {
+    if (!control.isKnob()) {
+      return Optional.<Position>of(new Position.Thrown(position))
+          .filter(any -> control.positions().contains(position));
+    }
+    try {
+      double at = Double.parseDouble(position);
+      return Optional.<Position>of(new Position.At(at))
+          .filter(any -> control.scale().stream().allMatch(scale -> scale.contains(at)));
+    } catch (NumberFormatException wasASwitch) {
+      return Optional.empty();
+    }
   }
 
   static TrueRig truth(RigState state) {

@@ -60,12 +60,14 @@ final class StageCommand implements Callable<Integer> {
           "the stage needs a terminal to show and to hear keys",
           "Start it in a terminal window, with neither input nor output redirected.");
     }
+    Loader.demand(set.path());
+    SetFiles files = SetFiles.of(set.path());
     PlayableSet playable = Loader.playable(set.path(), streams);
     if (dryRun) {
       ShowMaker.show(playable.setList()).songs().forEach(this::tell);
       return ExitCode.DONE;
     }
-    return play(playable);
+    return play(files, playable);
   }
 
   private void tell(ShowSong song) {
@@ -84,9 +86,9 @@ final class StageCommand implements Callable<Integer> {
     }
   }
 
-  private int play(PlayableSet playable) throws IOException, InterruptedException {
+  private int play(SetFiles files, PlayableSet playable) throws IOException, InterruptedException {
     try (StageNight night =
-        StageNight.open(set.path(), playable, planning, anew, Clock.systemDefaultZone())) {
+        StageNight.open(files, playable, planning, anew, Clock.systemDefaultZone())) {
       night.begin();
       loop(night.run());
     }

@@ -13,7 +13,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,23 +28,30 @@ final class StageJournal {
 
   private final Path file;
   private final Show show;
+  private final SetFiles files;
   private final boolean anew;
 
-  private StageJournal(Path file, Show show, boolean anew) {
+  private StageJournal(Path file, Show show, SetFiles files, boolean anew) {
     this.file = file;
     this.show = show;
+    this.files = files;
     this.anew = anew;
   }
 
   /**
    * @param night as it was left, or a fresh one
    * @param resumed whether it was left
+   * @param changed whether the files of the set were changed since
    * @param note what the player should know of it; empty for nothing
    */
-  record Opened(JournalFile file, Night night, boolean resumed, String note) {}
+  record Opened(JournalFile file, Night night, boolean resumed, boolean changed, String note) {
+    static Opened fresh(JournalFile file, String note) {
+      return new Opened(file, Night.fresh(), false, false, note);
+    }
+  }
 
-  static Opened open(Path set, Show show, boolean anew) throws IOException {
-    return new StageJournal(beside(set), show, anew).open();
+  static Opened open(Path set, Show show, SetFiles files, boolean anew) throws IOException {
+    return new StageJournal(beside(set), show, files, anew).open();
   }
 
   static Path beside(Path set) {
@@ -84,15 +93,26 @@ final class StageJournal {
       return aside(journal, "The journal is spoilt from its beginning.");
     }
     if (found.events().isEmpty()) {
-      return new Opened(journal, Night.fresh(), false, "");
+      return Opened.fresh(journal, "");
     }
     Optional<List<String>> renamed = renamed(found.events());
     boolean same = renamed.isPresent();
-    Night night = same ? replay(found.events()) : Night.fresh();
+    Night night = same ? Stage.replay(show, found.events()) : Night.fresh();
     if (anew || !same || night.phase() == Phase.END) {
       return aside(journal, same ? "" : "The songs are others than on the last night.");
     }
-    return new Opened(journal, night, true, (damage(found) + resumed(renamed.get())).strip());
+    List<String> changed = changed(found.events());
+    String note = (damage(found) + resumed(renamed.get(), changed)).strip();
+    return new Opened(journal, night, true, !changed.isEmpty(), note);
+  }
+
+  /** The files that are others than when the stage was started last. */
+  private List<String> changed(List<Event> events) {
+    Map<String, String> last = Map.of();
+    for (Event event : events) {
+      last = event.basis().files().isEmpty() ? last : event.basis().files();
+    }
+    return files.changedSince(last);
   }
 
   private Optional<List<String>> renamed(List<Event> events) {
@@ -101,18 +121,12 @@ final class StageJournal {
         : Optional.empty();
   }
 
-  private static String resumed(List<String> renamed) {
-    return renamed.isEmpty()
-        ? ""
-        : " The same night goes on, but " + String.join("; ", renamed) + ".";
-  }
-
-  private Night replay(List<Event> events) {
-    Night night = Night.fresh();
-    for (Event event : events) {
-      night = Stage.after(show, night, event).night();
+  private static String resumed(List<String> renamed, List<String> changed) {
+    List<String> said = new ArrayList<>(renamed);
+    if (!changed.isEmpty()) {
+      said.add(SetFiles.say(changed) + ", so what comes is planned again");
     }
-    return night;
+    return said.isEmpty() ? "" : " The same night goes on, but " + String.join("; ", said) + ".";
   }
 
   private String damage(JournalRead found) throws IOException {
@@ -142,11 +156,11 @@ final class StageJournal {
     } catch (FileSystemException stays) {
       old.close();
       JournalFile none = JournalFile.without(reason(stays), JournalRead.nothing());
-      return new Opened(none, Night.fresh(), false, why);
+      return Opened.fresh(none, why);
     }
     old.close();
     String note = why.isEmpty() ? "" : why + " It is kept as " + free.getFileName() + ".";
-    return new Opened(JournalFile.open(file), Night.fresh(), false, note);
+    return Opened.fresh(JournalFile.open(file), note);
   }
 
   /** The first free name: nothing is overwritten, not even a link that leads nowhere. */

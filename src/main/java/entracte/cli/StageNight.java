@@ -6,6 +6,7 @@ import entracte.midi.Outlet;
 import entracte.port.Wiring;
 import entracte.rig.FootSwitch;
 import entracte.rig.Rig;
+import entracte.stage.Basis;
 import entracte.stage.Effect;
 import entracte.stage.Event;
 import entracte.stage.Show;
@@ -14,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 
 /** One night on stage: the run of the show wired to its journal, the planner and the ports. */
 final class StageNight implements AutoCloseable {
@@ -22,16 +24,20 @@ final class StageNight implements AutoCloseable {
   private final StageRun run;
   private final Wiring wiring;
   private final int ports;
+  private final SetFiles files;
 
-  private StageNight(Path set, PlayableSet playable, Planning planning, boolean anew, Clock clock)
+  private StageNight(
+      SetFiles files, PlayableSet playable, Planning planning, boolean anew, Clock clock)
       throws IOException {
+    this.files = files;
     Rig rig = playable.setList().rig();
     show = ShowMaker.show(playable.setList());
-    journal = StageJournal.open(set, show, anew);
+    journal = StageJournal.open(files.set(), show, files, anew);
     run = new StageRun(show, rig, journal.night(), journal.file(), clock);
     run.note(journal.note());
     StagePlanner planner =
-        new StagePlanner(playable.withDrone(), planning, pace(set, rig), clock, run::event);
+        new StagePlanner(
+            playable.withDrone(), planning, pace(files.set(), rig), clock, files, run::event);
     String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
     List<Outlet> outlets = ShowMaker.outlets(rig);
     wiring = new Wiring(outlets, pedal, run);
@@ -49,12 +55,13 @@ final class StageNight implements AutoCloseable {
   /**
    * Takes up the night whose journal lies beside the set, or opens a new one.
    *
+   * @param files those of the set, as they were before it was read
    * @param anew whether to open a new one in any case
    */
   static StageNight open(
-      Path set, PlayableSet playable, Planning planning, boolean anew, Clock clock)
+      SetFiles files, PlayableSet playable, Planning planning, boolean anew, Clock clock)
       throws IOException {
-    return new StageNight(set, playable, planning, anew, clock);
+    return new StageNight(files, playable, planning, anew, clock);
   }
 
   /** The player's own, if the rehearsal log can be read; a show goes on without it. */
@@ -69,10 +76,11 @@ final class StageNight implements AutoCloseable {
   /** Looks for the ports, and goes to where the night begins or was broken off. */
   void begin() {
     wiring.start();
+    Basis basis = new Basis(files.sums(), Optional.of(show.outline()));
     run.event(
         journal.resumed()
-            ? new Event.Resumed(run.now())
-            : new Event.Begun(run.now(), show.fingerprint(), show.order(), TrueRig.bare()));
+            ? new Event.Resumed(run.now(), basis, journal.changed())
+            : new Event.Begun(run.now(), show.fingerprint(), show.order(), TrueRig.bare(), basis));
   }
 
   /** How many ports are watched. */

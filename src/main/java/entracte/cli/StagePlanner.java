@@ -6,6 +6,7 @@ import entracte.plan.Plan;
 import entracte.stage.Effect;
 import entracte.stage.Event;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -21,6 +22,7 @@ final class StagePlanner {
   private final Planning planning;
   private final Pace pace;
   private final InstantSource clock;
+  private final SetFiles files;
   private final Consumer<Event> told;
   private final BlockingQueue<Effect.Plan> requests = new LinkedBlockingQueue<>();
   private final AtomicInteger latest = new AtomicInteger();
@@ -28,8 +30,20 @@ final class StagePlanner {
   /** The plan in force; only the planning thread looks at it. */
   private Optional<Plan> known = Optional.empty();
 
+  /** The changed files that were told of. */
+  private List<String> changed = List.of();
+
+  /**
+   * @param files those of the set, as they were before it was read
+   */
   StagePlanner(
-      PlayableSet set, Planning planning, Pace pace, InstantSource clock, Consumer<Event> told) {
+      PlayableSet set,
+      Planning planning,
+      Pace pace,
+      InstantSource clock,
+      SetFiles files,
+      Consumer<Event> told) {
+    this.files = files;
     this.set = set;
     this.planning = planning;
     this.pace = pace;
@@ -55,7 +69,20 @@ final class StagePlanner {
     }
   }
 
+  /** What the player should know of files that were saved meanwhile; once of each change. */
+  private String meanwhile() {
+    List<String> now = files.now().changedSince(files.sums());
+    if (now.equals(changed)) {
+      return "";
+    }
+    changed = now;
+    return now.isEmpty()
+        ? ""
+        : SetFiles.say(now) + ". Leave and start again to play by it; the place is kept.";
+  }
+
   private void answer(Effect.Plan request) {
+    String meanwhile = meanwhile();
     StageAnswer answer =
         new StageAnswer(
             set,
@@ -65,7 +92,7 @@ final class StagePlanner {
             request,
             known,
             () -> request.request() != latest.get(),
-            told);
+            event -> told.accept(event instanceof Event.Planned p ? p.noting(meanwhile) : event));
     if (request.request() != latest.get()) {
       return;
     }

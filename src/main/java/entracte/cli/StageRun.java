@@ -167,8 +167,13 @@ final class StageRun implements Wiring.Listener {
 
   private void stuck(Dispatch dispatch) {
     String gear = dispatch.gear();
-    failing.add(dispatch.outlet().name());
-    troubles.tell(gear, gear + " is not reached: " + dispatch.outlet().name() + " takes nothing.");
+    String port = dispatch.outlet().name();
+    if (isMissing(port)) {
+      troubles.unreached(port, gear);
+      return;
+    }
+    failing.add(port);
+    troubles.tell(gear, gear + " is not reached: " + port + " takes nothing.");
   }
 
   /** Whether the port of that name is known to be there. */
@@ -181,9 +186,9 @@ final class StageRun implements Wiring.Listener {
     return ports.size();
   }
 
-  /** Whether everything that was given to the ports has left, or will not. */
-  boolean isAllSent() {
-    return outbox.isEmpty();
+  /** The names of the ports that have not taken yet what they were given. */
+  Set<String> unsentTo() {
+    return outbox.outlets();
   }
 
   Frame frame(int width, int height) {
@@ -258,7 +263,7 @@ final class StageRun implements Wiring.Listener {
     if (!alive) {
       troubles.missing(port);
     } else if (before != null && !before && outlets.contains(port)) {
-      troubles.tell(port, port + " is back. It was sent nothing; F2 sends everything again.");
+      troubles.back(port);
     } else {
       troubles.clear(port);
     }
@@ -273,8 +278,7 @@ final class StageRun implements Wiring.Listener {
       troubles.clear(port);
       failing.remove(port);
     } else {
-      failing.add(port);
-      troubles.tell(gear, gear + " was not reached: " + sent.trouble() + ".");
+      fails(gear, port, sent.trouble());
     }
     String text =
         gear
@@ -284,12 +288,28 @@ final class StageRun implements Wiring.Listener {
     keep(() -> journal.tell(at, "sent", text));
   }
 
+  /** That a port is not there is said once; that gear on it got nothing belongs to it. */
+  private void fails(String gear, String port, String why) {
+    if (isMissing(port)) {
+      troubles.unreached(port, gear);
+    } else {
+      failing.add(port);
+      troubles.tell(gear, gear + " was not reached: " + why + ".");
+    }
+  }
+
+  private boolean isMissing(String port) {
+    return !ports.getOrDefault(port, true);
+  }
+
   private void take(Event event) {
     Turn turn = Stage.after(show, night, event);
     night = turn.night();
     for (Effect effect : turn.effects()) {
       if (effect instanceof Effect.Leave) {
         leaves = true;
+      } else if (effect instanceof Effect.CaughtUp) {
+        troubles.caughtUp();
       } else {
         if (effect instanceof Effect.Send send) {
           outbox.given(send.dispatches(), now());

@@ -16,6 +16,7 @@ final class EventText {
     if (event instanceof Event.Begun begun) {
       out.add("begun").add(begun.fingerprint()).each(begun.order(), out::add);
       ShowText.write(out, begun.rig());
+      OutlineText.write(out, begun.basis());
     } else if (event instanceof Event.Pressed pressed) {
       out.add("pressed").add(pressed.input().name());
     } else if (event instanceof Event.Typed typed) {
@@ -26,10 +27,16 @@ final class EventText {
       ShowText.write(out, planned.jumpers());
     } else if (event instanceof Event.Unplanned unplanned) {
       out.add("unplanned").add(unplanned.request()).add(unplanned.reason());
-    } else {
-      out.add("resumed");
+    } else if (event instanceof Event.Resumed resumed) {
+      out.add("resumed").add(resumed.changed());
+      OutlineText.write(out, resumed.basis());
     }
     return out.line();
+  }
+
+  private static Event resumed(long at, In in) {
+    boolean changed = in.goesOn() && in.yes();
+    return new Event.Resumed(at, OutlineText.basis(in), changed);
   }
 
   /** The event; empty for a line that is only told to readers, or is none of ours. */
@@ -39,7 +46,9 @@ final class EventText {
       long at = in.wide();
       return switch (in.text()) {
         case "begun" ->
-            Optional.of(new Event.Begun(at, in.text(), in.each(In::whole), ShowText.rig(in)));
+            Optional.of(
+                new Event.Begun(
+                    at, in.text(), in.each(In::whole), ShowText.rig(in), OutlineText.basis(in)));
         case "pressed" -> Optional.of(new Event.Pressed(at, Input.valueOf(in.text())));
         case "typed" -> Optional.of(new Event.Typed(at, in.whole()));
         case "planned" ->
@@ -52,7 +61,7 @@ final class EventText {
                     in.text(),
                     ShowText.positions(in)));
         case "unplanned" -> Optional.of(new Event.Unplanned(at, in.whole(), in.text()));
-        case "resumed" -> Optional.of(new Event.Resumed(at));
+        case "resumed" -> Optional.of(resumed(at, in));
         default -> Optional.empty();
       };
     } catch (NoSuchElementException | IllegalArgumentException broken) {

@@ -13,6 +13,9 @@ public sealed interface Effect {
     }
   }
 
+  /** What is sent beside this is all that the place in the show asks for, on every port. */
+  record CaughtUp() implements Effect {}
+
   /**
    * Plan the ways to {@code order}, from the rig as it stands.
    *

@@ -15,10 +15,15 @@ public sealed interface Event {
    * @param fingerprint of the show that it is
    * @param order the songs to play
    */
-  record Begun(long atMillis, String fingerprint, List<Integer> order, TrueRig rig)
+  record Begun(long atMillis, String fingerprint, List<Integer> order, TrueRig rig, Basis basis)
       implements Event {
     public Begun {
       order = List.copyOf(order);
+    }
+
+    /** A show of whose files nothing is known. */
+    public Begun(long atMillis, String fingerprint, List<Integer> order, TrueRig rig) {
+      this(atMillis, fingerprint, order, rig, Basis.unknown());
     }
   }
 
@@ -50,6 +55,12 @@ public sealed interface Event {
       this(atMillis, request, order, ways, note, Map.of());
     }
 
+    /** The same plan, of which more is to be known. */
+    public Planned noting(String more) {
+      String all = (note + " " + more).strip();
+      return new Planned(atMillis, request, order, ways, all, jumpers);
+    }
+
     public Planned {
       order = List.copyOf(order);
       ways = List.copyOf(ways);
@@ -63,6 +74,21 @@ public sealed interface Event {
   /** No plan was found; {@code reason} is a sentence. */
   record Unplanned(long atMillis, int request, String reason) implements Event {}
 
-  /** The show is taken up again after the program ended. */
-  record Resumed(long atMillis) implements Event {}
+  /**
+   * The show is taken up again after the program ended.
+   *
+   * @param changed whether the files of the set are others than before, so that the plan in force
+   *     is none any more
+   */
+  record Resumed(long atMillis, Basis basis, boolean changed) implements Event {
+    /** With the same files, or with such of which nothing is known. */
+    public Resumed(long atMillis) {
+      this(atMillis, Basis.unknown(), false);
+    }
+  }
+
+  /** What the night is played by from this event on, if it brings that along. */
+  default Basis basis() {
+    return Basis.unknown();
+  }
 }

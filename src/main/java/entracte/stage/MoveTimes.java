@@ -41,8 +41,10 @@ public final class MoveTimes {
   public static List<Played> of(Show show, List<Event> events) {
     MoveTimes times = new MoveTimes(show);
     Night night = Night.fresh();
+    Show by = show;
     for (Event event : events) {
-      Night next = Stage.after(show, night, event).night();
+      by = event.basis().outline().orElse(by);
+      Night next = Stage.after(by, night, event).night();
       times.look(night.now(), next.now(), event);
       night = next;
     }

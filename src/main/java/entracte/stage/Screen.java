@@ -139,9 +139,13 @@ public final class Screen {
 
   /** What the last press did, and what is wrong around; as much of it as a small screen takes. */
   private List<String> notices() {
+    int most = canvas.height() < TALL ? 3 : 4;
     List<String> lines = new ArrayList<>(Canvas.wrap(now.notice(), canvas.width()));
     lines.addAll(Canvas.wrap(around.trouble(), canvas.width()));
-    int most = canvas.height() < TALL ? 2 : 4;
+    if (lines.size() > most) {
+      lines.clear();
+      lines.addAll(Canvas.wrap(now.notice() + " " + around.trouble(), canvas.width()));
+    }
     if (lines.size() < most) {
       show.drift()
           .says(night, around.nowMillis())

@@ -88,6 +88,21 @@ public record Show(
         .toList();
   }
 
+  /** All that the course of a night depends on: neither what is sent nor what is only read. */
+  public Show outline() {
+    return new Show(
+        set,
+        songs.stream().map(s -> ShowSong.outline(s.title(), s.encore(), s.sends())).toList(),
+        modules,
+        jacks,
+        ShowSong.sending(!quiet.isEmpty()),
+        OptionalDouble.empty(),
+        fallback,
+        drone,
+        hold,
+        deafMillis);
+  }
+
   /** Tells this show from another, as far as a journal depends on it. */
   public String fingerprint() {
     return set + PART + String.join(PART, songs.stream().map(ShowSong::title).toList());

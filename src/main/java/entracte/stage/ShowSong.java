@@ -1,6 +1,8 @@
 package entracte.stage;
 
 import entracte.cue.GearSends;
+import entracte.midi.Dispatch;
+import entracte.midi.Outlet;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -19,7 +21,35 @@ public record ShowSong(
     OptionalDouble gapSeconds,
     boolean encore,
     GearSends sends) {
+  private static final Dispatch SOMETHING =
+      Dispatch.atOnce("gear", new Outlet.Port("gear"), List.of());
+
   public ShowSong {
     lines = List.copyOf(lines);
+  }
+
+  /** A song of which nothing is to be read; whether it sends something is all that is known. */
+  public static ShowSong outline(String title, boolean encore, GearSends sends) {
+    return new ShowSong(
+        title,
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        encore,
+        new GearSends(
+            outline(sends.changeover()),
+            outline(sends.song()),
+            sends.sections().stream()
+                .map(each -> new GearSends.Section(each.name(), outline(each.sends())))
+                .toList()));
+  }
+
+  private static List<Dispatch> outline(List<Dispatch> sends) {
+    return sending(!sends.isEmpty());
+  }
+
+  /** Stands for whatever is sent, or for nothing. */
+  public static List<Dispatch> sending(boolean something) {
+    return something ? List.of(SOMETHING) : List.of();
   }
 }

@@ -32,6 +32,17 @@ public final class Stage {
     return new Stage(show, night, event).take(event);
   }
 
+  /** The night that these events made; {@code show} where they do not tell by which. */
+  public static Night replay(Show show, List<Event> events) {
+    Night night = Night.fresh();
+    Show by = show;
+    for (Event event : events) {
+      by = event.basis().outline().orElse(by);
+      night = after(by, night, event).night();
+    }
+    return night;
+  }
+
   private Turn take(Event event) {
     if (event instanceof Event.Pressed pressed) {
       return pressed(pressed.input());
@@ -44,8 +55,8 @@ public final class Stage {
       Plans.arrive(draft, planned);
     } else if (event instanceof Event.Unplanned unplanned) {
       Plans.fail(draft, unplanned);
-    } else if (event instanceof Event.Resumed) {
-      resume();
+    } else if (event instanceof Event.Resumed resumed) {
+      resume(resumed);
     }
     return turn();
   }
@@ -62,12 +73,35 @@ public final class Stage {
   }
 
   /** What was awaited when the program ended will not come any more. */
-  private void resume() {
+  private void resume(Event.Resumed resumed) {
     draft.menu = Optional.empty();
+    draft.held = Optional.empty();
     draft.notice = "Taken up where it was left. The gear was sent nothing; send again if needed.";
-    if (draft.waiting) {
+    if (resumed.changed()) {
+      planAnew();
+    } else if (draft.waiting) {
       draft.ask();
     }
+  }
+
+  /** The ways were planned for other patches, those before the last things as well. */
+  private void planAnew() {
+    withinSections(draft);
+    past = past.stream().map(this::withoutWays).toList();
+    draft.plan();
+  }
+
+  private static void withinSections(Draft some) {
+    boolean inSong = some.at < some.order.size();
+    int sections = inSong ? some.song(some.at).sends().sections().size() : 0;
+    some.section = Math.min(some.section, sections);
+  }
+
+  private Past withoutWays(Past old) {
+    Draft then = new Draft(show, old.before(), draft.now);
+    withinSections(then);
+    then.settle();
+    return new Past(then.state(), old.label(), old.isPlace(), old.atMillis());
   }
 
   private static Menu narrowed(Menu menu, int letter) {

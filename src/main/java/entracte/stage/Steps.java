@@ -80,6 +80,7 @@ final class Steps {
       sends.sections().subList(0, draft.section).forEach(part -> all.addAll(part.sends()));
     }
     draft.send(all);
+    draft.effects.add(new Effect.CaughtUp());
     draft.notice =
         all.isEmpty()
             ? "This song sends nothing."

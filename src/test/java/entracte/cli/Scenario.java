@@ -11,12 +11,15 @@ import entracte.port.Loopback;
 import entracte.terminal.MemoryTerminal;
 import entracte.terminal.StageScreen;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -32,6 +35,8 @@ import java.util.concurrent.atomic.AtomicInteger;
  * midi Pedal B0 40 7F   three bytes from a device that gives
  * wait 800              milliseconds pass
  * plug Stage Piano      a device is plugged in (Pedal gives, all others take), pull: pulled out
+ * jam Drum Box          a device that is plugged takes nothing more, free: takes what waited
+ * mend FILE: OLD => NEW   words of a file of the set are changed
  * size 40x12            the window changes
  * screen                what can be read is written down
  * sent                  every message since the last time, by device
@@ -62,6 +67,7 @@ final class Scenario implements AutoCloseable {
   private final Path set;
   private final HandClock clock = new HandClock();
   private final Map<String, Loopback> devices = new LinkedHashMap<>();
+  private final Set<String> jammed = new HashSet<>();
   private final Map<String, Integer> read = new LinkedHashMap<>();
   private final List<String> record = new ArrayList<>();
   private final AtomicInteger keys = new AtomicInteger();
@@ -100,6 +106,9 @@ final class Scenario implements AutoCloseable {
       case "wait" -> clock.pass(Long.parseLong(rest));
       case "plug" -> plug(rest);
       case "pull" -> pull(rest);
+      case "jam" -> jam(rest);
+      case "free" -> free(rest);
+      case "mend" -> mend(rest.split(": ", 2));
       case "size" -> size(rest);
       case "screen" -> screen();
       case "sent" -> sent();
@@ -112,8 +121,9 @@ final class Scenario implements AutoCloseable {
   }
 
   private void start() throws IOException, InterruptedException {
+    SetFiles files = SetFiles.of(set);
     var playable = Loader.playable(set, new Streams(System.out, System.err, false, false));
-    night = StageNight.open(set, playable, Scenario::plan, false, clock);
+    night = StageNight.open(files, playable, Scenario::plan, false, clock);
     screen =
         window.stage(
             key -> {
@@ -182,7 +192,28 @@ final class Scenario implements AutoCloseable {
 
   private void pull(String name) throws InterruptedException {
     devices.remove(name).pull();
+    jammed.remove(name);
     await(() -> !night.run().isAlive(name));
+  }
+
+  private void jam(String name) {
+    devices.get(name).jam();
+    jammed.add(name);
+  }
+
+  private void free(String name) {
+    jammed.remove(name);
+    devices.get(name).free();
+  }
+
+  private void mend(String[] fileAndWords) throws IOException {
+    Path file = set.resolve(fileAndWords[0]);
+    String[] words = fileAndWords[1].split(" => ");
+    String text = Files.readString(file);
+    if (!text.contains(words[0])) {
+      throw new IllegalArgumentException("not there: " + words[0]);
+    }
+    Files.writeString(file, text.replace(words[0], words[1]));
   }
 
   private void size(String text) throws InterruptedException {
@@ -225,7 +256,7 @@ final class Scenario implements AutoCloseable {
   /** Waits until what was set off has happened: plans have come, bytes have left. */
   private void settle() throws InterruptedException {
     night.run().goesOn(0);
-    await(() -> night.run().isAllSent() && !night.run().night().waiting());
+    await(() -> jammed.containsAll(night.run().unsentTo()) && !night.run().night().waiting());
   }
 
   private void await(Awaited awaited) throws InterruptedException {

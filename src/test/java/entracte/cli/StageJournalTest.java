@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.journal.JournalFile;
+import entracte.stage.Basis;
 import entracte.stage.Event;
 import entracte.stage.Input;
 import entracte.stage.Night;
@@ -19,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -32,7 +34,8 @@ final class StageJournalTest {
   /** Plays presses into a journal until it is killed; run as a process of its own. */
   public static void main(String[] args) throws Exception {
     SmallShow small = new SmallShow();
-    StageJournal.Opened opened = StageJournal.open(Path.of(args[0]), small.show, false);
+    StageJournal.Opened opened =
+        StageJournal.open(Path.of(args[0]), small.show, unknown(Path.of(args[0])), false);
     small.night = opened.night();
     if (!opened.resumed()) {
       small.begin();
@@ -50,8 +53,12 @@ final class StageJournalTest {
     }
   }
 
+  private static SetFiles unknown(Path set) {
+    return new SetFiles(set, List.of(), Map.of());
+  }
+
   private StageJournal.Opened open(SmallShow small, boolean anew) throws Exception {
-    return StageJournal.open(folder, small.show, anew);
+    return StageJournal.open(folder, small.show, unknown(folder), anew);
   }
 
   private void play(SmallShow small) throws Exception {
@@ -87,6 +94,37 @@ final class StageJournalTest {
         "The same night goes on, but the set was called Kichen and is Kitchen; song 4 was called"
             + " Lat and is Late.",
         again.note());
+  }
+
+  private StageJournal.Opened openWith(Map<String, String> files) throws Exception {
+    SetFiles now = new SetFiles(folder, List.of(), files);
+    return StageJournal.open(folder, new SmallShow().show, now, false);
+  }
+
+  /** What is said of the set's name is said of its files, too. */
+  @Test
+  void aFileThatWasChangedInMidNightIsTold() throws Exception {
+    Basis then = new Basis(Map.of("rig.yaml", "1", "patches/low.yaml", "2"), Optional.empty());
+    StageJournal.Opened first = openWith(then.files());
+    Show show = new SmallShow().show;
+    List<Integer> order = List.of(0, 1, 2, 3);
+    first.file().add(new Event.Begun(0, show.fingerprint(), order, TrueRig.bare(), then));
+    first.file().close();
+    StageJournal.Opened same = openWith(then.files());
+    same.file().close();
+    assertFalse(same.changed());
+    assertEquals("", same.note());
+    Map<String, String> later = Map.of("rig.yaml", "9", "patches/low.yaml", "2");
+    StageJournal.Opened again = openWith(later);
+    assertTrue(again.changed());
+    assertEquals(
+        "The same night goes on, but rig.yaml was changed, so what comes is planned again.",
+        again.note());
+    again.file().add(new Event.Resumed(1, new Basis(later, Optional.empty()), true));
+    again.file().close();
+    StageJournal.Opened known = openWith(later);
+    known.file().close();
+    assertFalse(known.changed(), "it was told once");
   }
 
   @Test

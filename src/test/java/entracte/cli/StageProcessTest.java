@@ -10,7 +10,6 @@ import entracte.journal.JournalRead;
 import entracte.read.ReadSet;
 import entracte.read.SetReader;
 import entracte.stage.Around;
-import entracte.stage.Event;
 import entracte.stage.Night;
 import entracte.stage.Phase;
 import entracte.stage.Screen;
@@ -199,11 +198,7 @@ final class StageProcessTest {
   }
 
   private Night replay(JournalRead read) {
-    Night night = Night.fresh();
-    for (Event event : read.events()) {
-      night = Stage.after(show(), night, event).night();
-    }
-    return night;
+    return Stage.replay(show(), read.events());
   }
 
   private int progress(Night night) {

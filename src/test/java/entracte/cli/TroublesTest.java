@@ -18,6 +18,22 @@ final class TroublesTest {
     assertEquals("Drum Box is not there.", troubles.say());
   }
 
+  /** On a small screen there is room to say it once. */
+  @Test
+  void thatAPortIsNotThereIsSaidOnceWithTheGearThatGotNothing() {
+    troubles.missing("Stage Piano");
+    troubles.missing("Drum Box");
+    troubles.missing("Pedal");
+    troubles.tell("drum box", "drum box is not reached: Drum Box takes nothing.");
+    troubles.unreached("Stage Piano", "piano");
+    troubles.unreached("Drum Box", "drum box");
+    assertEquals(
+        "Stage Piano, Drum Box and Pedal are not there. Not reached: piano, drum box.",
+        troubles.say());
+    troubles.clear("Stage Piano");
+    assertEquals("Drum Box and Pedal are not there. Not reached: drum box.", troubles.say());
+  }
+
   @Test
   void theLastComesFirstAndWhatWasWrongBeforeItIsNotForgotten() {
     troubles.tell("journal", "The disk is full.");
@@ -31,8 +47,16 @@ final class TroublesTest {
   @Test
   void aPortThatIsBackIsMissingNoMore() {
     troubles.missing("Stage Piano");
-    troubles.tell("Stage Piano", "Stage Piano is back.");
-    assertEquals("Stage Piano is back.", troubles.say());
+    troubles.back("Stage Piano");
+    assertEquals(
+        "Stage Piano is back. It was sent nothing; F2 sends everything again.", troubles.say());
+    troubles.missing("Drum Box");
+    troubles.back("Drum Box");
+    assertEquals(
+        "Stage Piano and Drum Box are back. They were sent nothing; F2 sends everything again.",
+        troubles.say());
+    troubles.caughtUp();
+    assertEquals("", troubles.say());
     troubles.missing("Stage Piano");
     assertEquals("Stage Piano is not there.", troubles.say());
   }

@@ -8,6 +8,7 @@ import entracte.cue.Change;
 import entracte.cue.Ear;
 import entracte.cue.Verb;
 import entracte.journal.JournalRead.Damage;
+import entracte.stage.Basis;
 import entracte.stage.Event;
 import entracte.stage.Input;
 import entracte.stage.Move;
@@ -21,6 +22,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -45,6 +47,9 @@ final class JournalFileTest {
     TrueRig rig = new TrueRig(List.of(), Map.of("osc 1.octave", "8"), jumpers);
     small.take(new Event.Begun(small.now, "again", List.of(1), rig));
     small.take(new Event.Resumed(small.now));
+    Basis basis = new Basis(Map.of("set.yaml", "1"), Optional.of(small.show.outline()));
+    small.take(new Event.Begun(small.now, "again", List.of(1), TrueRig.bare(), basis));
+    small.take(new Event.Resumed(small.now, basis, true));
     return small.events;
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
 import javax.sound.midi.InvalidMidiDataException;
 import javax.sound.midi.MidiDevice;
 import javax.sound.midi.MidiMessage;
@@ -25,6 +26,7 @@ public final class Loopback implements MidiDevice {
   private final List<Tap> taps = new CopyOnWriteArrayList<>();
   private volatile boolean open;
   private volatile Runnable onMessage = () -> {};
+  private volatile CountDownLatch jam = new CountDownLatch(0);
 
   private Loopback(String name, String description, boolean takes) {
     this.info = new Info(name, "nobody", description, "1") {};
@@ -48,6 +50,7 @@ public final class Loopback implements MidiDevice {
 
   /** Pulls this device out. */
   public void pull() {
+    free();
     PLUGGED.remove(this);
   }
 
@@ -68,6 +71,24 @@ public final class Loopback implements MidiDevice {
   /** Is run on the sender's thread for every message that arrives. */
   public void onMessage(Runnable run) {
     onMessage = run;
+  }
+
+  /** From now on whoever sends to it waits, as with a wire that is full. */
+  public void jam() {
+    jam = new CountDownLatch(1);
+  }
+
+  /** What waited arrives. */
+  public void free() {
+    jam.countDown();
+  }
+
+  private void awaitFree() {
+    try {
+      jam.await();
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** Gives a message, on the caller's thread, to whoever listens. */
@@ -121,6 +142,7 @@ public final class Loopback implements MidiDevice {
     return new Receiver() {
       @Override
       public void send(MidiMessage message, long timeStamp) {
+        awaitFree();
         if (PLUGGED.contains(Loopback.this) && open) {
           taken.add(HexFormat.ofDelimiter(" ").withUpperCase().formatHex(message.getMessage()));
           onMessage.run();

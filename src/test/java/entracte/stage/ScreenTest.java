@@ -155,8 +155,9 @@ final class ScreenTest {
     assertEquals("Quiet sent to all gear. The place is kept.", rows.get(20));
     assertEquals(gone, rows.get(21));
     rows = Screen.draw(small.show, small.night, around, 40, 12).rows();
-    assertEquals("Quiet sent to all gear. The place is", rows.get(8));
-    assertEquals("kept. piano was not reached: there is ..", rows.get(9));
+    assertEquals("Quiet sent to all gear. The place is", rows.get(7));
+    assertEquals("kept. piano was not reached: there is no", rows.get(8));
+    assertEquals("port Stage Piano, so it was sent nothing", rows.get(9));
     assertTrue(rows.get(10).startsWith("next: "), rows.get(10));
   }
 

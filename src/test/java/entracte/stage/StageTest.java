@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import entracte.cue.Change;
+import entracte.cue.GearSends;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A night goes as planned, from the set-up to the encore. */
@@ -98,6 +100,7 @@ final class StageTest {
   @Test
   void sendAgainSendsAllThatThePlaceAsksFor() {
     small.next(10).press(Input.SEND_AGAIN);
+    assertTrue(small.effects.contains(new Effect.CaughtUp()));
     assertEquals(List.of("C0 01", "C0 33", "C0 65"), small.sent());
     assertEquals("SONG Clock", small.place());
   }
@@ -137,5 +140,53 @@ final class StageTest {
       again = Stage.after(small.show, again, event).night();
     }
     assertEquals(small.night, again);
+  }
+
+  /** Presses meant what they meant when they were made, whatever the set says by now. */
+  @Test
+  void aNightIsReplayedByTheShowThatItWasPlayedBy() {
+    SmallShow small = new SmallShow();
+    Basis basis = new Basis(Map.of(), Optional.of(small.show.outline()));
+    List<Integer> order = small.show.order();
+    small.take(new Event.Begun(small.now, "", order, TrueRig.bare(), basis)).answer().next(10);
+    assertEquals("SONG Clock", small.place());
+    assertEquals(1, small.night.now().section());
+    assertEquals(small.night, Stage.replay(withoutSections(small.show), small.events));
+  }
+
+  @Test
+  void whatWasPlannedForOtherFilesIsPlannedAgainFromTheRigAsItIs() {
+    SmallShow small = new SmallShow().begin().next(7);
+    small.take(new Event.Resumed(small.now, Basis.unknown(), true));
+    Effect.Plan asked = (Effect.Plan) small.effects.get(0);
+    assertEquals(List.of(1, 2, 3), asked.order());
+    assertTrue(
+        asked.rig().cords().contains(new Change.Plugged("osc 1.saw", "filter 1.audio 1", 30)));
+    small.answer().press(Input.UNDO);
+    assertTrue(small.night.waiting(), "the way before it was planned for other files, too");
+  }
+
+  private static Show withoutSections(Show show) {
+    Show outline = show.outline();
+    List<ShowSong> plain =
+        outline.songs().stream()
+            .map(
+                s ->
+                    ShowSong.outline(
+                        s.title(),
+                        s.encore(),
+                        new GearSends(s.sends().changeover(), s.sends().song(), List.of())))
+            .toList();
+    return new Show(
+        outline.set(),
+        plain,
+        outline.modules(),
+        outline.jacks(),
+        outline.quiet(),
+        outline.slotSeconds(),
+        outline.fallback(),
+        outline.drone(),
+        outline.hold(),
+        outline.deafMillis());
   }
 }
