@@ -26,12 +26,12 @@ import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -63,7 +63,10 @@ final class StageRun implements Wiring.Listener {
   private final KeyTaps taps;
   private final BlockingQueue<Runnable> happened = new LinkedBlockingQueue<>();
   private final Map<String, Boolean> ports = new LinkedHashMap<>();
-  private final Set<String> failing = new HashSet<>();
+
+  /** By port, the gear that what was sent last did not reach. */
+  private final Map<String, Set<String>> failing = new LinkedHashMap<>();
+
   private Consumer<Effect> world = effect -> {};
   private Night night;
   private final Troubles troubles = new Troubles();
@@ -172,7 +175,7 @@ final class StageRun implements Wiring.Listener {
       troubles.unreached(port, gear);
       return;
     }
-    failing.add(port);
+    failing.computeIfAbsent(port, any -> new TreeSet<>()).add(gear);
     troubles.tell(gear, gear + " is not reached: " + port + " takes nothing.");
   }
 
@@ -200,7 +203,9 @@ final class StageRun implements Wiring.Listener {
   }
 
   private Around.Port link(String port, boolean alive) {
-    return !alive ? Around.Port.LOST : failing.contains(port) ? Around.Port.FAILS : Around.Port.OK;
+    return !alive
+        ? Around.Port.LOST
+        : failing.containsKey(port) ? Around.Port.FAILS : Around.Port.OK;
   }
 
   private void foot(Message message, long at) {
@@ -259,9 +264,10 @@ final class StageRun implements Wiring.Listener {
 
   private void port(String port, boolean alive) {
     Boolean before = ports.put(port, alive);
-    failing.remove(port);
+    Set<String> unreached = Optional.ofNullable(failing.remove(port)).orElse(Set.of());
     if (!alive) {
       troubles.missing(port);
+      unreached.forEach(gear -> troubles.unreached(port, gear)); // sent before this was known
     } else if (before != null && !before && outlets.contains(port)) {
       troubles.back(port);
     } else {
@@ -293,7 +299,7 @@ final class StageRun implements Wiring.Listener {
     if (isMissing(port)) {
       troubles.unreached(port, gear);
     } else {
-      failing.add(port);
+      failing.computeIfAbsent(port, any -> new TreeSet<>()).add(gear);
       troubles.tell(gear, gear + " was not reached: " + why + ".");
     }
   }
