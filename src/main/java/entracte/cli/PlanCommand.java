@@ -4,6 +4,8 @@ import entracte.check.PlayableSet;
 import entracte.cue.CueSheet;
 import entracte.plan.Plan;
 import entracte.plan.Result;
+import entracte.print.Fill;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,16 +75,25 @@ final class PlanCommand implements Callable<Integer> {
   private Plan plan() {
     PlayableSet playable = Loader.playable(set.path(), streams);
     save.demandPossible(playable.setList());
-    Result.Planned planned = new Search(streams, planning).plan(playable, set, search);
+    Search.Compared compared = new Search(streams, planning).compared(playable, set, search);
+    Result.Planned planned = compared.planned();
     CueSheet sheet = Player.words(planned.plan(), set.path());
     if (json) {
-      streams.text(Json.write(PlanJson.of(planned, sheet, search.aim())));
+      Map<String, Object> object = PlanJson.of(planned, sheet, search.aim());
+      compared.saving().ifPresent(saving -> object.put("savedSeconds", saving.saved()));
+      streams.text(Json.write(object));
     } else if (set.quiet()) {
       PlanText.brief(planned, sheet, search.seconds()).forEach(streams::line);
     } else {
       PlanText.full(planned, sheet, search.seconds(), why).forEach(streams::line);
     }
+    compared.saving().filter(saving -> !json).ifPresent(this::tell);
     save.write(planned.plan()).filter(wrote -> !json && !set.quiet()).ifPresent(streams::line);
     return planned.plan();
+  }
+
+  private void tell(Saving saving) {
+    String text = saving.text(Player.words(saving.fewest(), set.path()));
+    Fill.lines(text, PlanText.WIDTH, "", "  ").forEach(streams::line);
   }
 }

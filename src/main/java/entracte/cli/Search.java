@@ -21,6 +21,7 @@ import entracte.rig.RigState;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Loads a set, plans it and has the plan verified; a command gets a right plan or is stopped. */
 final class Search {
@@ -41,13 +42,24 @@ final class Search {
 
   /** Plans a set that was loaded from {@code set}. */
   Result.Planned plan(PlayableSet playable, SetArgument set, SearchOptions search) {
+    return compared(playable, set, search).planned();
+  }
+
+  /** A plan, and what it gains over that of the fewest moves, if it was to take fewest seconds. */
+  record Compared(Result.Planned planned, Optional<Saving> saving) {}
+
+  /** Plans a set that was loaded from {@code set}, and looks what its aim gains. */
+  Compared compared(PlayableSet playable, SetArgument set, SearchOptions search) {
     Rig rig = playable.setList().rig();
     Learned learned = Player.learned(rig, set.path());
     Options options =
         search
             .options(start(search, rig), learned.tempo(rig))
             .withClock(clock(search.aim() == Aim.EVEN ? learned : Learned.unrehearsed(rig)));
-    return plan(playable, options, set.quiet());
+    Options begun = begun(playable, options);
+    Result.Planned planned = planned(playable, begun, set.quiet());
+    return new Compared(
+        planned, begun.near().map(fewest -> Saving.of(planned.plan(), fewest, options.tempo())));
   }
 
   /**
@@ -61,10 +73,14 @@ final class Search {
 
   /** Plans a set that is loaded. */
   Result.Planned plan(PlayableSet playable, Options options, boolean quiet) {
+    return planned(playable, begun(playable, options), quiet);
+  }
+
+  private Result.Planned planned(PlayableSet playable, Options options, boolean quiet) {
     ProgressLine progress = new ProgressLine(streams);
     boolean shows = streams.progress() && !quiet;
     Options told = shows ? options.withProgress(progress::show) : options;
-    Result result = planning.plan(playable, begun(playable, told));
+    Result result = planning.plan(playable, told);
     progress.clear();
     if (result instanceof Result.Planned planned) {
       return verified(planned);
@@ -99,7 +115,8 @@ final class Search {
   /** The fewest seconds are looked for near the fewest moves, so as never to end up behind them. */
   private Options begun(PlayableSet playable, Options options) {
     return options.aim() == Aim.FASTEST
-            && planning.plan(playable, options.withAim(Aim.FEWEST).withRounds(1))
+            && planning.plan(
+                    playable, options.withAim(Aim.FEWEST).withRounds(Options.FITTING_ROUNDS))
                 instanceof Result.Planned near
         ? options.withNear(near.plan())
         : options;

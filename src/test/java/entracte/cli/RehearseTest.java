@@ -324,5 +324,10 @@ class RehearseTest {
         told.contains("Planned for the fewest seconds, of which nothing is proven; no plan"),
         typist.out());
     assertTrue(!told.contains("Proven"), typist.out());
+    assertTrue(
+        told.endsWith(
+            "Against the plan of the fewest moves (24 moves, about 1 min 29 s) it saves nothing:"
+                + " the moves alone take 52.8 s in both. "),
+        typist.out());
   }
 }
