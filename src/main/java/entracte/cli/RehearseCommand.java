@@ -18,8 +18,10 @@ import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** Practises changeovers against the clock. */
 @Command(
@@ -57,6 +59,14 @@ final class RehearseCommand implements Callable<Integer> {
       paramLabel = "SONG",
       description = "The rig stands as this song leaves it; nothing is plugged unless you say.")
   private String stands;
+
+  @Option(
+      names = "--odds",
+      paramLabel = "PERCENT",
+      defaultValue = "80",
+      converter = Percent.class,
+      description = "The odds of making each gap that you want; 80 unless you say.")
+  private double safe;
 
   @Mixin private SearchOptions search;
 
@@ -168,7 +178,7 @@ final class RehearseCommand implements Callable<Integer> {
       streams.line("");
       CueSheet sheet = CueSheet.of(plan, learned);
       int width = hearing.width();
-      Summary.lines(plan, sheet, learned, since, width)
+      Summary.lines(plan, sheet, learned, since, safe, width)
           .forEach(line -> LineTalk.fill(streams, line, width));
     }
   }
@@ -195,5 +205,19 @@ final class RehearseCommand implements Callable<Integer> {
       return new Choice.Anywhere(search.seed());
     }
     return what.all ? new Choice.All() : new Choice.MostHelped();
+  }
+
+  /** Odds between none and all, of a hundred. */
+  static final class Percent implements ITypeConverter<Double> {
+    private static final double WHOLE = 100;
+
+    @Override
+    public Double convert(String typed) {
+      String figure = typed.replaceFirst("\\s*%$", "");
+      if (!figure.matches("\\d{1,2}(\\.\\d+)?") || Double.parseDouble(figure) < 1) {
+        throw new TypeConversionException("odds are from 1 to 99 of a hundred, not " + typed);
+      }
+      return Double.parseDouble(figure) / WHOLE;
+    }
   }
 }

@@ -24,17 +24,20 @@ final class Overview {
   private static final double EVEN = 0.5;
   private static final String NONE = "-";
   private static final String KEY =
-      "next: what the next run may take, in minutes and seconds; for 80 %: how many more runs until"
-          + " the gap is made four times in five; try it: so it looks, but it was never timed.";
+      "next: what the next run may take, in minutes and seconds; %s: how many more runs until these"
+          + " are the odds; try it: so they look, but it was never timed.";
 
   private final Learned learned;
   private final Learned before;
   private final boolean news;
+  private final double safe;
 
   /**
    * @param before what was known before this rehearsal; its odds are told if something was learned
+   * @param safe the odds that are wanted of each gap
    */
-  Overview(Learned learned, Learned before) {
+  Overview(Learned learned, Learned before, double safe) {
+    this.safe = safe;
     this.learned = learned;
     this.before = before;
     this.news = before.timedRuns() < learned.timedRuns();
@@ -45,9 +48,9 @@ final class Overview {
       return standings.stream().map(this::sentence).toList();
     }
     List<String> lines = new ArrayList<>();
-    lines.add(row("to", "runs", "next", "gap", "odds", "before", "for 80 %", "song"));
+    lines.add(row("to", "runs", "next", "gap", "odds", "before", forSafe(), "song"));
     standings.forEach(standing -> lines.add(row(standing)));
-    lines.add(KEY);
+    lines.add(String.format(KEY, forSafe()));
     return lines;
   }
 
@@ -86,7 +89,9 @@ final class Overview {
         + "; odds "
         + odds(standing.odds())
         + was
-        + "; for 80 %: "
+        + "; "
+        + forSafe()
+        + ": "
         + need(standing)
         + ".";
   }
@@ -109,14 +114,18 @@ final class Overview {
     return odds.isEmpty() ? NONE : Odds.text(odds.getAsDouble());
   }
 
-  private static String need(Standing standing) {
+  private String forSafe() {
+    return "for " + Odds.text(safe);
+  }
+
+  private String need(Standing standing) {
     if (standing.odds().isEmpty()) {
       return NONE;
     }
-    if (standing.odds().getAsDouble() >= Standing.SAFE) {
+    if (standing.odds().getAsDouble() >= safe) {
       return standing.outlook().runs() > 0 ? "safe" : "try it";
     }
-    Needed needed = standing.needed();
+    Needed needed = standing.needed(safe);
     return needed.chance() < EVEN ? "hardly" : Math.max(1, needed.likely()) + " more";
   }
 }

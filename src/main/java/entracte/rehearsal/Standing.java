@@ -10,9 +10,6 @@ import java.util.OptionalDouble;
  * @param outlook what its next runs may take
  */
 record Standing(Cue cue, Outlook outlook) {
-  /** The odds that count as safe. */
-  static final double SAFE = 0.8;
-
   /** The odds of making the gap in the next run; empty if the set gives none. */
   OptionalDouble odds() {
     return cue.gapSeconds().isEmpty()
@@ -35,8 +32,8 @@ record Standing(Cue cue, Outlook outlook) {
     return outlook.expected(1) - outlook.expected(2);
   }
 
-  /** How many more runs until the gap is safe. */
-  Needed needed() {
-    return Needed.of(outlook, cue.gapSeconds().orElse(Double.MAX_VALUE), SAFE);
+  /** How many more runs until the gap is made with these odds. */
+  Needed needed(double safe) {
+    return Needed.of(outlook, cue.gapSeconds().orElse(Double.MAX_VALUE), safe);
   }
 }

@@ -27,14 +27,17 @@ public final class Summary {
   private final CueSheet sheet;
   private final Learned learned;
   private final Learned before;
+  private final double safe;
   private final int width;
   private final List<String> lines = new ArrayList<>();
 
-  private Summary(Plan plan, CueSheet sheet, Learned learned, Instant since, int width) {
+  private Summary(
+      Plan plan, CueSheet sheet, Learned learned, Instant since, double safe, int width) {
     this.plan = plan;
     this.sheet = sheet;
     this.learned = learned;
     this.before = learned.before(since);
+    this.safe = safe;
     this.width = width;
   }
 
@@ -42,16 +45,17 @@ public final class Summary {
    * The summary, in lines that may be filled to a width.
    *
    * @param since when this rehearsal began: odds are told for then and for now
+   * @param safe the odds that are wanted of each gap
    * @param width of the screen, for plots and columns
    */
   public static List<String> lines(
-      Plan plan, CueSheet sheet, Learned learned, Instant since, int width) {
-    Summary summary = new Summary(plan, sheet, learned, since, width);
+      Plan plan, CueSheet sheet, Learned learned, Instant since, double safe, int width) {
+    Summary summary = new Summary(plan, sheet, learned, since, safe, width);
     summary.lines.add(sheet.set() + ". " + learned.origin());
     List<Standing> standings = Ranking.standings(sheet, learned);
     standings.forEach(summary::changeover);
     summary.lines.add("");
-    summary.lines.addAll(new Overview(learned, summary.before).lines(standings, width));
+    summary.lines.addAll(new Overview(learned, summary.before, safe).lines(standings, width));
     summary.otherWays();
     summary.lines.addAll(OwnHands.lines(sheet, learned));
     summary.wholeSet();
@@ -121,19 +125,19 @@ public final class Summary {
     return news ? " (" + Odds.text(odds) + " before)" : "";
   }
 
-  private static String needed(Standing standing, double now) {
-    String safe = Odds.text(Standing.SAFE);
-    if (now >= Standing.SAFE) {
-      return "Safe: " + safe + " or more.";
+  private String needed(Standing standing, double now) {
+    String wanted = Odds.text(safe);
+    if (now >= safe) {
+      return "Safe: " + wanted + " or more.";
     }
-    Needed needed = standing.needed();
+    Needed needed = standing.needed(safe);
     if (needed.chance() < EVEN) {
-      return "Practice alone hardly gets it to " + safe + ": plan it otherwise.";
+      return "Practice alone hardly gets it to " + wanted + ": plan it otherwise.";
     }
     int few = Math.max(1, needed.few());
     String well = needed.many() <= few ? "" : ": " + few + " if it goes well, ";
     String badly = well.isEmpty() ? "" : badly(needed.many());
-    return "For " + safe + " about " + more(Math.max(1, needed.likely())) + well + badly + ".";
+    return "For " + wanted + " about " + more(Math.max(1, needed.likely())) + well + badly + ".";
   }
 
   private static String badly(int many) {

@@ -311,6 +311,15 @@ class RehearseTest {
   }
 
   @Test
+  void theOddsThatAreWantedMayBeSaid() {
+    rehearseOnce();
+    assertEquals(0, typist.hearing("").type("rehearse", set, "--summary", "--odds", "95 %"));
+    assertTrue(typist.out().contains("  for 95 %  song\n"), typist.out());
+    assertEquals(2, typist.type("rehearse", set, "--odds", "100"));
+    assertTrue(typist.err().contains("odds are from 1 to 99 of a hundred, not 100"), typist.err());
+  }
+
+  @Test
   void noneOfTheWorstIsRefused() {
     assertEquals(2, typist.type("rehearse", set, "--worst", "0"));
     assertEquals("entracte: --worst 0 leaves nothing\n  Give 1 or more.\n", typist.err());

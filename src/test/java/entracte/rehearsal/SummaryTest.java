@@ -22,6 +22,10 @@ class SummaryTest {
   }
 
   private static List<String> linesOf(int width, double... toKettles) {
+    return summary(width, 0.8, toKettles);
+  }
+
+  private static List<String> summary(int width, double safe, double... toKettles) {
     Cue cue = CueSheet.of(PLAN, Pace.estimated()).cues().get(1);
     Makeup makeup = Makeup.sum(new TimeModel(PLAN.setList().rig()).makeup(cue.steps()));
     List<Run> runs = new ArrayList<>();
@@ -39,7 +43,7 @@ class SummaryTest {
     }
     Learned learned = Learned.from(PLAN.setList().rig(), runs);
     CueSheet sheet = CueSheet.of(PLAN, learned);
-    return Summary.lines(PLAN, sheet, learned, BEGIN.plusSeconds(150), width);
+    return Summary.lines(PLAN, sheet, learned, BEGIN.plusSeconds(150), safe, width);
   }
 
   @Test
@@ -92,6 +96,27 @@ class SummaryTest {
             .get(head + 1)
             .matches("   2     5    0:\\d\\d    0:30 +\\d+ % +\\d+ %  .{8}  Two Kettles"),
         lines.toString());
+  }
+
+  /** Who wants to be surer needs more runs. */
+  @Test
+  void theOddsThatAreWantedMayBeOthers() {
+    List<String> lines = summary(80, 0.95, 44, 38, 35, 31, 29);
+    assertTrue(
+        lines.contains("  to  runs    next     gap       odds     before  for 95 %  song"),
+        lines.toString());
+    assertTrue(
+        lines.stream().anyMatch(line -> line.contains(" before). For 95 % about ")),
+        lines.toString());
+    assertTrue(runsFor(0.95) > runsFor(0.6), lines.toString());
+  }
+
+  private static int runsFor(double safe) {
+    return new Standing(
+            CueSheet.of(PLAN, Pace.estimated()).cues().get(1),
+            Outlook.of(30, 0.3, List.of(44.0, 38.0, 35.0)))
+        .needed(safe)
+        .likely();
   }
 
   /** Columns would break anywhere on a telephone; there each changeover is a sentence. */
