@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,6 +52,11 @@ class SavingTest {
       connections: {voice.saw: out.left}
       """;
 
+  private static final Pattern SAVED =
+      Pattern.compile(
+          "Against the plan of the fewest moves \\(2 moves, about \\d+ s\\) it saves (\\d+\\.\\d)"
+              + " s: the moves alone take (\\d+\\.\\d) s instead of (\\d+\\.\\d) s\\.");
+
   @TempDir Path folder;
 
   private final Typist typist = new Typist();
@@ -83,13 +90,15 @@ class SavingTest {
     rehearsed(6, 0.5);
     String told = told("--why");
     assertTrue(told.contains("Between songs: 3 moves, "), told);
-    assertTrue(
-        told.matches(
-            ".* Against the plan of the fewest moves \\(2 moves, about \\d+ s\\) it saves"
-                + " \\d+\\.\\d s: the moves alone take \\d+\\.\\d s instead of \\d+\\.\\d s\\. "),
-        told);
-    String json = told("--json");
-    assertTrue(json.matches(".*\"savedSeconds\": [1-9]\\d*\\.\\d .*"), json);
+    Matcher saved = SAVED.matcher(told);
+    assertTrue(saved.find(), told);
+    double gain = Double.parseDouble(saved.group(1));
+    assertTrue(gain > 0, told);
+    double takes = Double.parseDouble(saved.group(2));
+    assertEquals(Double.parseDouble(saved.group(3)) - takes, gain, 1e-9);
+    Matcher json = Pattern.compile("\"savedSeconds\": ([\\d.]+)").matcher(told("--json"));
+    assertTrue(json.find());
+    assertEquals(gain, Double.parseDouble(json.group(1)), 1e-9);
   }
 
   @Test
