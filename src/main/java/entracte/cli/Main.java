@@ -6,6 +6,6 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] args) {
-    System.exit(new Program(Streams.real(), new BriefSearch()::plan, Hearing.real()).run(args));
+    System.exit(new Program(Streams.real(), new QuickCompiler(), Hearing.real()).run(args));
   }
 }

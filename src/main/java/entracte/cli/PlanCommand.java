@@ -73,6 +73,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private Plan plan() {
+    planning.soon();
     PlayableSet playable = Loader.playable(set.path(), streams);
     save.demandPossible(playable.setList());
     Search.Compared compared = new Search(streams, planning).compared(playable, set, search);

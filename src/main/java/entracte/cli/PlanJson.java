@@ -45,6 +45,7 @@ final class PlanJson {
     json.put("setUpLowerBound", planned.setUpLowerBound());
     json.put("setUpProven", planned.setUpProven());
     json.put("overrunSeconds", (int) sheet.cues().stream().mapToLong(Cue::wholeOverrun).sum());
+    json.put("quickestProven", planned.quickest());
     json.put("stopped", planned.stopped().name().toLowerCase(Locale.ROOT));
     json.put("searchSeconds", Math.round(planned.searchSeconds() * MILLISECONDS) / MILLISECONDS);
     json.put("aboutTimes", sheet.aboutTimes());

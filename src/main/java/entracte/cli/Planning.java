@@ -6,5 +6,8 @@ import entracte.plan.Result;
 
 /** What plans a set; a test may put another in its place. */
 interface Planning {
+  /** Told as soon as it is known that a set will be planned. */
+  default void soon() {}
+
   Result plan(PlayableSet set, Options options);
 }

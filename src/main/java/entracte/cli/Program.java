@@ -1,6 +1,10 @@
 package entracte.cli;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -10,6 +14,9 @@ import picocli.CommandLine.Help.Ansi;
  */
 final class Program {
   private static final int MEGABYTE_BITS = 20;
+
+  /** Needs to know all commands. */
+  private static final String COMPLETION = "completion";
 
   private final Streams streams;
   private final Planning planning;
@@ -31,7 +38,7 @@ final class Program {
 
   private int guarded(String... args) {
     try {
-      CommandLine line = commandLine();
+      CommandLine line = commandLine(args);
       return line.execute(explained(line, args));
     } catch (OutOfMemoryError e) {
       return tell(memoryIsFull());
@@ -61,19 +68,43 @@ final class Program {
     return words;
   }
 
+  /** All commands, in the order of the help. */
+  private Map<String, Supplier<Object>> commands() {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("new", () -> new NewCommand(streams));
+    commands.put("check", () -> new CheckCommand(streams, hearing));
+    commands.put("ports", () -> new PortsCommand(streams));
+    commands.put("stage", () -> new StageCommand(streams, planning));
+    commands.put("plan", () -> new PlanCommand(streams, planning, hearing));
+    commands.put("order", () -> new OrderCommand(streams, planning));
+    commands.put("whatif", () -> new WhatIfCommand(streams, planning));
+    commands.put("sheet", () -> new SheetCommand(streams, planning));
+    commands.put("rehearse", () -> new RehearseCommand(streams, planning, hearing));
+    commands.put(COMPLETION, () -> new CompletionCommand(streams));
+    return commands;
+  }
+
   CommandLine commandLine() {
-    CommandLine line =
-        new CommandLine(new RootCommand(streams))
-            .addSubcommand(new NewCommand(streams))
-            .addSubcommand(new CheckCommand(streams, hearing))
-            .addSubcommand(new PortsCommand(streams))
-            .addSubcommand(new StageCommand(streams, planning))
-            .addSubcommand(new PlanCommand(streams, planning, hearing))
-            .addSubcommand(new OrderCommand(streams, planning))
-            .addSubcommand(new WhatIfCommand(streams, planning))
-            .addSubcommand(new SheetCommand(streams, planning))
-            .addSubcommand(new RehearseCommand(streams, planning, hearing))
-            .addSubcommand(new CompletionCommand(streams));
+    return commandLine(name -> true);
+  }
+
+  /**
+   * Takes up the command typed alone, if there is one: all of them would take a third of a start.
+   */
+  private CommandLine commandLine(String... args) {
+    boolean one = args.length > 0 && commands().containsKey(args[0]) && !args[0].equals(COMPLETION);
+    return one ? commandLine(args[0]::equals) : commandLine();
+  }
+
+  private CommandLine commandLine(Predicate<String> which) {
+    CommandLine line = new CommandLine(new RootCommand(streams));
+    commands()
+        .forEach(
+            (name, command) -> {
+              if (which.test(name)) {
+                line.addSubcommand(command.get());
+              }
+            });
     return line.setExpandAtFiles(false)
         .setOut(streams.out())
         .setErr(streams.err())

@@ -117,6 +117,7 @@ final class RehearseCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     RunLog log = RunLog.beside(set.path());
+    planning.soon();
     PlayableSet playable = Loader.playable(set.path(), streams);
     Choice choice = choice(playable.setList());
     int standing = stands == null ? DirectWay.START : SongNamed.in(playable.setList(), stands);

@@ -67,6 +67,7 @@ final class SheetCommand implements Callable<Integer> {
     String end = end(file);
     Sheets.Options options = paper.options(search.takeDistance());
     demandPossible(end, options);
+    planning.soon();
     PlayableSet playable = Loader.playable(set.path(), streams);
     SheetFile sheet = new SheetFile(file, playable.setList().name());
     sheet.demandFree();

@@ -62,6 +62,7 @@ final class StageCommand implements Callable<Integer> {
     }
     Loader.demand(set.path());
     SetFiles files = SetFiles.of(set.path());
+    planning.soon();
     PlayableSet playable = Loader.playable(set.path(), streams);
     if (dryRun) {
       ShowMaker.show(playable.setList()).songs().forEach(this::tell);

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Which modules and strips are interchangeable in a problem: what no song tells apart, and no start
@@ -27,10 +28,11 @@ final class Alike {
     rig = problem.rig;
     stripIsSpecial = new boolean[rig.strips()];
     markNumbered();
+    markDearer();
     boolean[] special = markStart();
     List<Signature> signatures = new ArrayList<>();
     for (int m = 0; m < rig.modules.size(); m++) {
-      signatures.add(new Signature(rig.kindOfModule[m], special[m] ? m : NOT_SPECIAL));
+      signatures.add(new Signature(rig.kindOfModule[m], special[m] ? m : NOT_SPECIAL, pricesOf(m)));
     }
     tellByRoles(signatures);
     moduleClass = new int[rig.modules.size()];
@@ -46,12 +48,49 @@ final class Alike {
    * What tells modules apart.
    *
    * @param only the module, if the start state tells it from all others
+   * @param prices what moves cost there
    * @param roles the roles that it can play, numbered through all songs
    * @param outOfReach the modules that no cord joins it with
    */
-  private record Signature(int kind, int only, BitSet roles, BitSet outOfReach) {
-    Signature(int kind, int only) {
-      this(kind, only, new BitSet(), new BitSet());
+  private record Signature(
+      int kind, int only, List<Integer> prices, BitSet roles, BitSet outOfReach) {
+    Signature(int kind, int only, List<Integer> prices) {
+      this(kind, only, prices, new BitSet(), new BitSet());
+    }
+  }
+
+  /** What moves cost at a module, one after another. */
+  private List<Integer> pricesOf(int module) {
+    int end = rig.endOfModule(module);
+    return IntStream.range(rig.firstStrip[module][0], end)
+        .boxed()
+        .flatMap(strip -> pricesOfStrip(strip).stream())
+        .toList();
+  }
+
+  private List<Integer> pricesOfStrip(int strip) {
+    List<Integer> prices = new ArrayList<>();
+    for (int s = rig.firstSocketOfStrip[strip]; s < rig.firstSocketOfStrip[strip + 1]; s++) {
+      prices.add(problem.prices.pull[s]);
+      prices.add(problem.prices.plug[s]);
+    }
+    for (int c = rig.firstControlOfStrip[strip]; c < rig.firstControlOfStrip[strip + 1]; c++) {
+      prices.add(problem.prices.set[c]);
+    }
+    return prices;
+  }
+
+  /** Strips at which moves do not cost the same as at their equals. */
+  private void markDearer() {
+    for (int module = 0; module < rig.modules.size(); module++) {
+      for (int group = 0; group < rig.firstStrip[module].length; group++) {
+        int first = rig.firstStrip[module][group];
+        for (int strip = first + 1; strip < rig.endOfGroup(module, group); strip++) {
+          if (!pricesOfStrip(strip).equals(pricesOfStrip(first))) {
+            stripIsSpecial[strip] = true;
+          }
+        }
+      }
     }
   }
 

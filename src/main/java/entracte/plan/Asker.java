@@ -46,6 +46,7 @@ public final class Asker {
         plan,
         old.lowerBound(),
         old.setUpLowerBound(),
+        false,
         old.stopped(),
         old.searchSeconds());
   }

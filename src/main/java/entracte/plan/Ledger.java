@@ -170,7 +170,7 @@ final class Ledger {
       return;
     }
     int first = rig.firstStrip[module][0];
-    int end = module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
+    int end = rig.endOfModule(module);
     boolean stays = cords.isPlaying(module, song + 1) && edits.seats(song, module);
     for (int strip = first; strip < end; strip++) {
       if (!stays || rig.closedControls[strip].length > 0) {

@@ -99,13 +99,14 @@ final class Moves {
     int[] candidates = shape(song).candidates[role];
     int a = casting.module[song][role];
     int b = follows ? besideACord(song, role) : candidates[random.nextInt(candidates.length)];
-    if (b == CordLedger.NOTHING || a == b || !fits(song, a, b)) {
+    if (b == CordLedger.NOTHING || a == b || !mayExchange(song, role, b, a)) {
       return false;
     }
     chooseRun(song);
     for (int s = from; s < to; s++) {
-      if (fits(s, a, b)) {
-        exchange(s, a, b);
+      int played = s == song ? role : roleOn(s, a);
+      if (mayExchange(s, played, b, a)) {
+        exchange(s, played, a, b);
       } else if (s > song) {
         break;
       }
@@ -171,8 +172,9 @@ final class Moves {
     return -1;
   }
 
-  private boolean fits(int song, int a, int b) {
-    return mayPlay(song, roleOn(song, a), b) && mayPlay(song, roleOn(song, b), a);
+  /** Whether a role may go to module {@code to} and what is played there to {@code from}. */
+  private boolean mayExchange(int song, int role, int to, int from) {
+    return mayPlay(song, role, to) && mayPlay(song, roleOn(song, to), from);
   }
 
   private boolean mayPlay(int song, int role, int module) {
@@ -187,15 +189,12 @@ final class Moves {
     return false;
   }
 
-  private void exchange(int song, int a, int b) {
-    int roleA = roleOn(song, a);
-    int roleB = roleOn(song, b);
-    moveRole(song, roleA, b);
-    moveRole(song, roleB, a);
+  private void exchange(int song, int roleOnA, int a, int b) {
+    int roleOnB = roleOn(song, b);
+    moveRole(song, roleOnA, b);
+    moveRole(song, roleOnB, a);
     if (rig.kindOfModule[a] == rig.kindOfModule[b]) {
-      int strips =
-          (a + 1 < rig.firstStrip.length ? rig.firstStrip[a + 1][0] : rig.strips())
-              - rig.firstStrip[a][0];
+      int strips = rig.endOfModule(a) - rig.firstStrip[a][0];
       for (int i = 0; i < strips; i++) {
         exchangeShut(song, rig.firstStrip[a][0] + i, rig.firstStrip[b][0] + i);
       }

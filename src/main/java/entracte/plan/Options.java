@@ -110,7 +110,8 @@ public record Options(
   /** What a plan weighs by the aim, in the prices of its problem: see {@link Prices}. */
   long weigh(Plan plan) {
     return aim == Aim.FASTEST
-        ? (long) (Prices.UNITS_PER_SECOND * plan.seconds(tempo) * Weights.CHANGEOVER)
+        ? Math.round(Prices.UNITS_PER_SECOND * plan.seconds(tempo.inHundredths()))
+            * Weights.CHANGEOVER
         : Weights.of(plan);
   }
 

@@ -6,15 +6,16 @@ import java.util.Map;
 
 /**
  * Writes down, as figures, all that the songs cast so far leave behind that songs to come can tell:
- * two pasts with the same figures cost the same from here on, whatever they have cost. Moves are
- * counted, the stock has no end, and no position is known before the show.
+ * two pasts with the same figures cost the same from here on, whatever they have cost. The stock
+ * has no end, and no position is known before the show.
  *
  * <ul>
  *   <li>Of a control: the interval in which it can still have been standing since its last turn.
  *   <li>Of a cord that may still be in place: its two sockets, and from when on it may be removed.
  *   <li>Of any other socket: from when on a cord to it may be added. As no cord of a song to come
  *       can be added before the earliest of these times, whatever lies before it is all one.
- *   <li>Of a removal with which such an addition may pair: the whole path of events it ends.
+ *   <li>Of a removal with which such an addition may pair: the whole path of events it ends, with
+ *       what it saves that a plug stays.
  *   <li>Of a channel that can be shut: in which songs since it was last used it could still be.
  * </ul>
  *
@@ -219,6 +220,7 @@ final class Past {
       put(PlugPaths.isAddition(event) ? 1 : 0, NO_LINK);
       put(paths.earliest(event), NO_LINK);
       put(paths.latest(event), NO_LINK);
+      put(i == 0 ? 0 : problem.prices.stay(paths.joint(forward ? i : length - i)), NO_LINK);
     }
     int far = paths.event(forward ? length - 1 : 0);
     int end = paths.joint(forward ? length : 0);

@@ -66,7 +66,7 @@ final class PastOrder {
       long colour = coming.alike.moduleClass[module];
       for (int group = 0; group < rig.firstStrip[module].length; group++) {
         long sum = 0;
-        for (int strip = first(module, group); strip < end(module, group); strip++) {
+        for (int strip = first(module, group); strip < rig.endOfGroup(module, group); strip++) {
           sum += mix(7, stripColour[strip]);
         }
         colour = mix(colour, sum);
@@ -90,13 +90,6 @@ final class PastOrder {
     return rig.firstStrip[module][group];
   }
 
-  private int end(int module, int group) {
-    if (group + 1 < rig.firstStrip[module].length) {
-      return rig.firstStrip[module][group + 1];
-    }
-    return module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
-  }
-
   private void sort(Coming coming) {
     int[] classOf = coming.alike.moduleClass;
     for (int i = 0; i < modules.length; i++) {
@@ -111,7 +104,7 @@ final class PastOrder {
     for (int module : modules) {
       for (int group = 0; group < rig.firstStrip[module].length; group++) {
         int from = placed;
-        for (int strip = first(module, group); strip < end(module, group); strip++) {
+        for (int strip = first(module, group); strip < rig.endOfGroup(module, group); strip++) {
           placed = insert(strip, from, placed, coming);
         }
         for (int i = from; i < placed; i++) {

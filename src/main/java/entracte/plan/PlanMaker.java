@@ -103,9 +103,7 @@ final class PlanMaker {
         coming.add(stay);
       }
     }
-    int[] continues =
-        Shifts.most(
-            going.size(), coming.size(), (g, c) -> mayShift(going.get(g), coming.get(c), column));
+    int[] continues = continues(going, coming, column);
     List<Action> actions = new ArrayList<>();
     for (int g = 0; g < going.size(); g++) {
       actions.add(
@@ -123,6 +121,24 @@ final class PlanMaker {
       control(c, column).ifPresent(actions::add);
     }
     return actions;
+  }
+
+  /** If all moves cost the same, as many shifts as there can be; else those that save most. */
+  private int[] continues(List<Integer> going, List<Integer> coming, int column) {
+    if (problem.prices.areEven) {
+      return Shifts.most(
+          going.size(), coming.size(), (g, c) -> mayShift(going.get(g), coming.get(c), column));
+    }
+    return Shifts.dearest(
+        going.size(), coming.size(), (g, c) -> saved(going.get(g), coming.get(c), column));
+  }
+
+  private int saved(int stay, int next, int column) {
+    if (!mayShift(stay, next, column)) {
+      return 0;
+    }
+    Socket unmoved = ((Action.Shift) shift(stay, next, column)).stays();
+    return problem.prices.stay(rig.indexOf(unmoved));
   }
 
   /** Whether the cord of one stay can be that of the next with one plug left where it is. */

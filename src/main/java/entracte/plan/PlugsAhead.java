@@ -8,7 +8,8 @@ package entracte.plan;
  *
  * <p>A plan of A additions has at least 2 A moves of plugs, whatever is removed; by as much as the
  * moves counted so far surpass that, an addition may turn out to be free ({@link Ledger#surplus}).
- * Modules are numbered by bits, so that rigs of more than 64 are not foretold.
+ * Where moves have prices, that does not hold, and nothing is foretold. Modules are numbered by
+ * bits, so that rigs of more than 64 are not foretold either.
  */
 final class PlugsAhead {
   private static final int MOVES = 2;
@@ -34,7 +35,7 @@ final class PlugsAhead {
     cords = layout.cords;
     shape = layout.shape(song);
     placeOf = order.placeOfRole;
-    boolean foretells = rig.modules.size() <= Long.SIZE;
+    boolean foretells = layout.problem.prices.areEven && rig.modules.size() <= Long.SIZE;
     knownAt = new int[foretells ? shape.cords() : 0];
     free = new long[knownAt.length][rig.modules.size()];
     for (int cord = 0; cord < knownAt.length; cord++) {

@@ -24,7 +24,10 @@ final class Prices {
   /** The price of a move on the average. */
   final double typical;
 
-  private Prices(int[] pull, int[] plug, int[] set) {
+  /** Whether moves are counted. */
+  final boolean areEven;
+
+  private Prices(int[] pull, int[] plug, int[] set, boolean areEven) {
     IntStream all =
         IntStream.concat(
             IntStream.concat(Arrays.stream(pull), Arrays.stream(plug)), Arrays.stream(set));
@@ -32,6 +35,7 @@ final class Prices {
     this.pull = pull;
     this.plug = plug;
     this.set = set;
+    this.areEven = areEven;
   }
 
   /** Every move costs one. */
@@ -40,7 +44,7 @@ final class Prices {
     int[] controls = new int[rig.controls.size()];
     Arrays.fill(ones, 1);
     Arrays.fill(controls, 1);
-    return new Prices(ones, ones, controls);
+    return new Prices(ones, ones, controls, true);
   }
 
   /** Every move costs its time, in hundredths of a second, and at least one. */
@@ -49,10 +53,11 @@ final class Prices {
     return new Prices(
         rig.sockets.stream().mapToInt(s -> units(tempo.pull(s))).toArray(),
         rig.sockets.stream().mapToInt(s -> units(tempo.plug(s))).toArray(),
-        rig.controls.stream().mapToInt(c -> units(time.applyAsDouble(c))).toArray());
+        rig.controls.stream().mapToInt(c -> units(time.applyAsDouble(c))).toArray(),
+        false);
   }
 
-  private static int units(double seconds) {
+  static int units(double seconds) {
     return (int) Math.max(1, Math.round(seconds * UNITS_PER_SECOND));
   }
 

@@ -8,6 +8,8 @@ public sealed interface Result {
    * @param aim what it was to have least of
    * @param lowerBound no plan has fewer moves in its changeovers
    * @param setUpLowerBound no plan with that few moves has fewer in its set-up
+   * @param quickest whether no plan takes fewer seconds in its changeovers, by the tempo given,
+   *     unless it plugs a cord that no song needs then or later, to move it on with one plug
    * @param stopped why the search ended
    */
   record Planned(
@@ -15,6 +17,7 @@ public sealed interface Result {
       Plan plan,
       int lowerBound,
       int setUpLowerBound,
+      boolean quickest,
       Stopped stopped,
       double searchSeconds)
       implements Result {

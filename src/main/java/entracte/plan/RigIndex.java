@@ -151,6 +151,17 @@ final class RigIndex {
     return moduleOfStrip.length;
   }
 
+  /** The strip after the last of a module. */
+  int endOfModule(int module) {
+    return module + 1 < firstStrip.length ? firstStrip[module + 1][0] : strips();
+  }
+
+  /** The strip after the last of a group. */
+  int endOfGroup(int module, int group) {
+    int[] first = firstStrip[module];
+    return group + 1 < first.length ? first[group + 1] : endOfModule(module);
+  }
+
   /** A position as a figure: a knob's own, or the index of a switch's position. */
   double value(int control, Position position) {
     if (position instanceof Position.At at) {

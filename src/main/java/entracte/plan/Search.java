@@ -18,9 +18,11 @@ final class Search {
   private static final long MOST_STEPS = 600_000;
   private static final long PROBE_STEPS_PER_SONG = 5_000;
   private static final long TIGHT_STEPS_PER_SONG = 12_000;
-  private static final long LOOKOUT_STEPS_PER_SONG = 20_000;
+  private static final long LOOKOUT_STEPS_PER_SONG = 5_000;
+  private static final long LOOKOUT_STEPS_IN_A_SMALL_SET = 100_000;
   private static final long PROOF_STEPS = 15_000;
   private static final long FIRST_PROOF_STEPS = 2_000;
+  private static final long QUICKEST_STEPS = 1_000_000;
 
   /** For each thing to choose, the steps that a search needs to gain from forgetting. */
   private static final double STEPS_TO_FORGET = 300;
@@ -48,6 +50,7 @@ final class Search {
   private Casting bestCasting;
   private int bound;
   private int setUpBound;
+  private boolean quickest;
 
   Search(Problem problem, Casting first, Options options, long begun) {
     this.problem = problem;
@@ -86,6 +89,7 @@ final class Search {
             bounds.found().ifPresent(this::keepIfBetter);
           }
           tell();
+          proveQuickest(proofSteps(QUICKEST_STEPS) * longer);
         }
       }
     }
@@ -105,10 +109,14 @@ final class Search {
     if (options.rounds() != Options.FITTING_ROUNDS) {
       return options.rounds();
     }
-    if (problem.songs() <= SMALL_SET) {
+    if (isSmall()) {
       return ROUNDS_OF_SMALL_SET;
     }
     return 1;
+  }
+
+  private boolean isSmall() {
+    return problem.songs() <= SMALL_SET;
   }
 
   /** A large set is not proven in the usual time, so that less of it is spent on trying. */
@@ -117,7 +125,8 @@ final class Search {
   }
 
   private Result planned(Plan plan) {
-    return new Result.Planned(options.aim(), plan, bound, setUpBound, stopped(), time.seconds());
+    return new Result.Planned(
+        options.aim(), plan, bound, setUpBound, quickest, stopped(), time.seconds());
   }
 
   private Result.Stopped stopped() {
@@ -132,8 +141,7 @@ final class Search {
 
   /** In a large set a short search first shows whether the bag will do. */
   private void anneal(Workers workers, int round, long longer) {
-    boolean small = problem.songs() <= SMALL_SET;
-    if (best.isEmpty() && stock == Stock.LOOSE && !small) {
+    if (best.isEmpty() && stock == Stock.LOOSE && !isSmall()) {
       time.beginAnnealing(true, true);
       takeUp(annealed(workers, round, PROBE_STEPS_PER_SONG * problem.songs()));
     }
@@ -212,7 +220,8 @@ final class Search {
   /** Where a casting makes a dearer plan than it seemed, one that seems as dear may do better. */
   private void lookOut(Workers workers, int round, long longer) {
     if (best.isPresent() && !time.mustStop() && fallsShort()) {
-      long steps = LOOKOUT_STEPS_PER_SONG * problem.songs() * longer;
+      long least = isSmall() ? LOOKOUT_STEPS_IN_A_SMALL_SET : 0;
+      long steps = Math.max(least, LOOKOUT_STEPS_PER_SONG * problem.songs()) * longer;
       lookOut(
           workers,
           i -> lookout(Stock.LOOSE, -1 - round * LOOKOUTS - i, i % 2 == 0 ? GENTLE : 1, steps));
@@ -263,8 +272,25 @@ final class Search {
     }
   }
 
+  /** Looks for anything quicker than the best plan so far, until there is nothing. */
+  private void proveQuickest(long steps) {
+    boolean goesOn = options.aim() == Aim.FASTEST;
+    while (goesOn) {
+      WindowProof proof = new WindowProof(problem, new int[problem.songs()], time::proofMustStop);
+      proof.allow(steps);
+      quickest = proof.isInVain(Weights.changeoverMoves(options.weigh(best.get())));
+      Plan before = best.get();
+      proof.found().ifPresent(casting -> keepIfBetter(casting, finish.plan(casting)));
+      goesOn = best.get() != before;
+    }
+  }
+
   private boolean isProven() {
-    return options.aim() == Aim.FEWEST && best.filter(plan -> plan.moves() == bound).isPresent();
+    return switch (options.aim()) {
+      case FEWEST -> best.filter(plan -> plan.moves() == bound).isPresent();
+      case FASTEST -> quickest;
+      case EVEN -> false;
+    };
   }
 
   private void tell() {

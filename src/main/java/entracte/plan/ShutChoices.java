@@ -28,7 +28,7 @@ final class ShutChoices {
   List<Integer> openTo(int song) {
     List<Integer> strips = new ArrayList<>();
     for (int module : layout.casting.module[song]) {
-      int end = module + 1 < rig.firstStrip.length ? rig.firstStrip[module + 1][0] : rig.strips();
+      int end = rig.endOfModule(module);
       for (int strip = rig.firstStrip[module][0]; strip < end; strip++) {
         if (rig.closedControls[strip].length > 0 && !layout.isNamed(song, strip)) {
           strips.add(strip);

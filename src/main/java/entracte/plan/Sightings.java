@@ -29,9 +29,12 @@ final class Sightings {
     if (cost >= below) {
       return;
     }
-    boolean isNew = seen.putIfAbsent(key(casting), new Sighting(cost, casting.copy())) == null;
-    if (isNew && seen.size() >= 2 * MOST) {
-      forgetTheDear();
+    List<Integer> key = key(casting);
+    if (!seen.containsKey(key)) {
+      seen.put(key, new Sighting(cost, casting.copy()));
+      if (seen.size() >= 2 * MOST) {
+        forgetTheDear();
+      }
     }
   }
 
@@ -40,8 +43,12 @@ final class Sightings {
     List<Integer> key = new ArrayList<>();
     for (int s = 0; s < casting.shape.length; s++) {
       key.add(casting.shape[s]);
-      Arrays.stream(casting.module[s]).forEach(key::add);
-      Arrays.stream(casting.strip[s]).forEach(key::add);
+      for (int module : casting.module[s]) {
+        key.add(module);
+      }
+      for (int strip : casting.strip[s]) {
+        key.add(strip);
+      }
     }
     for (boolean[] shut : casting.shut) {
       key.add(Arrays.hashCode(shut));

@@ -1,7 +1,5 @@
 package entracte.plan;
 
-import java.util.Arrays;
-
 /** Finds physical strips for the strips of a role on a module. */
 final class StripChoice {
   private StripChoice() {}
@@ -30,7 +28,9 @@ final class StripChoice {
     }
     int first = firstOfGroup(rig, shape, q, module);
     int[] all = new int[count(rig, shape, q, module)];
-    Arrays.setAll(all, i -> rig.firstSocketOfStrip[first + i] + jack);
+    for (int i = 0; i < all.length; i++) {
+      all[i] = rig.firstSocketOfStrip[first + i] + jack;
+    }
     return all;
   }
 

@@ -34,6 +34,36 @@ public interface Tempo {
     };
   }
 
+  /** The same in whole hundredths of a second, and at least one, as the planner counts. */
+  default Tempo inHundredths() {
+    Tempo exact = this;
+    return new Tempo() {
+      @Override
+      public double pull(Socket at) {
+        return hundredths(exact.pull(at));
+      }
+
+      @Override
+      public double plug(Socket at) {
+        return hundredths(exact.plug(at));
+      }
+
+      @Override
+      public double turn(Control knob) {
+        return hundredths(exact.turn(knob));
+      }
+
+      @Override
+      public double flip(Control toggle) {
+        return hundredths(exact.flip(toggle));
+      }
+    };
+  }
+
+  private static double hundredths(double seconds) {
+    return Prices.units(seconds) / Prices.UNITS_PER_SECOND;
+  }
+
   /** Seconds to pull one plug out of a jack. */
   double pull(Socket at);
 

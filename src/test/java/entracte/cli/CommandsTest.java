@@ -236,7 +236,7 @@ class CommandsTest {
     List<Changeover> changeovers =
         List.of(plan.changeovers().get(0), new Changeover(1, false, List.of()));
     Plan wrong = new Plan(plan.set(), plan.start(), plan.songs(), plan.jumpers(), changeovers);
-    return new Result.Planned(Aim.FEWEST, wrong, 0, 0, Result.Stopped.PROVEN, 0);
+    return new Result.Planned(Aim.FEWEST, wrong, 0, 0, false, Result.Stopped.PROVEN, 0);
   }
 
   @Test

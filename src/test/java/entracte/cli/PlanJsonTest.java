@@ -19,7 +19,8 @@ class PlanJsonTest {
 
   private static Map<?, ?> read() {
     Result.Planned planned =
-        new Result.Planned(Aim.FEWEST, KitchenDances.plan(), 14, 13, Result.Stopped.TIME, 0.40049);
+        new Result.Planned(
+            Aim.FEWEST, KitchenDances.plan(), 14, 13, false, Result.Stopped.TIME, 0.40049);
     CueSheet sheet = CueSheet.of(planned.plan(), Pace.estimated());
     return (Map<?, ?>) StrictJson.read(Json.write(PlanJson.of(planned, sheet, Aim.FEWEST)));
   }

@@ -124,7 +124,8 @@ class PlanTextTest {
 
   @Test
   void theSetUpOfAPlanForTheFewestSecondsSaysItsBoundToo() {
-    Result.Planned fastest = new Result.Planned(Aim.FASTEST, PLAN, 14, 10, Stopped.ROUNDS, 0.4);
+    Result.Planned fastest =
+        new Result.Planned(Aim.FASTEST, PLAN, 14, 10, false, Stopped.ROUNDS, 0.4);
     String text = text(PlanText.brief(fastest, SHEET, 2.5)).replaceAll("\\s+", " ");
     assertTrue(
         text.contains(
@@ -214,7 +215,7 @@ class PlanTextTest {
   }
 
   private static Result.Planned planned(int bound, int setUpBound, Stopped stopped) {
-    return new Result.Planned(Aim.FEWEST, PLAN, bound, setUpBound, stopped, 0.4);
+    return new Result.Planned(Aim.FEWEST, PLAN, bound, setUpBound, false, stopped, 0.4);
   }
 
   private static String text(List<String> lines) {

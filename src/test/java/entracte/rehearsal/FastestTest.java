@@ -95,6 +95,14 @@ class FastestTest {
     assertTrue(pair.saved() >= -ROUNDING, "saved " + pair.saved() + " s");
   }
 
+  @Test
+  void onTheKitchenTableNothingIsQuicker() {
+    PlayableSet set = set("sets/kitchen-table");
+    Tempo tempo = player(set, 2, 0.5).tempo(set.setList().rig());
+    Options options = Options.defaults().withAim(Aim.FASTEST).withTempo(tempo);
+    assertTrue(((Result.Planned) Planner.plan(set, options)).quickest());
+  }
+
   @Tag("heavy")
   @ParameterizedTest
   @CsvSource({

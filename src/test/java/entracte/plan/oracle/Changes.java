@@ -4,6 +4,7 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
+import entracte.plan.Tempo;
 import entracte.plan.oracle.CordVars.Piece;
 import entracte.rig.Cord;
 import entracte.rig.Socket;
@@ -46,7 +47,7 @@ final class Changes {
     after.plugged.keySet().forEach(this::follow);
     matchPlugs();
     for (Wire wire : universe.wires()) {
-      if (wire.ways().size() > 1) {
+      if (after.waits.get(wire.ways().get(0)).fresh() != null) {
         keepDirection(wire);
       }
     }
@@ -137,6 +138,15 @@ final class Changes {
     }
   }
 
+  /** What waits before its first use goes on to it: nothing is plugged that no song needs. */
+  void plugNothingIdly() {
+    for (Wire wire : universe.wires()) {
+      List<BoolVar> stay =
+          wire.lengths().stream().map(length -> stays.get(new Piece(wire, length))).toList();
+      wire.ways().forEach(way -> cp.atMostSum(before.waits.get(way).fresh(), stay));
+    }
+  }
+
   /** Pulls and plugs. */
   LinearExpr moves() {
     var moves = LinearExpr.newBuilder();
@@ -146,5 +156,25 @@ final class Changes {
       taken.get(piece).values().forEach(moves::add);
     }
     return moves.build();
+  }
+
+  /** What pulls and plugs take, in hundredths of a second. */
+  LinearExpr time(Tempo tempo) {
+    var time = LinearExpr.newBuilder();
+    for (Piece piece : stays.keySet()) {
+      long pulls = piece.wire().jacks().stream().mapToLong(j -> hundredths(tempo.pull(j))).sum();
+      long plugs = piece.wire().jacks().stream().mapToLong(j -> hundredths(tempo.plug(j))).sum();
+      time.addTerm(gone.get(piece), pulls).addTerm(come.get(piece), plugs);
+      kept.get(piece)
+          .forEach((jack, keeps) -> time.addTerm(keeps, pulls - hundredths(tempo.pull(jack))));
+      taken
+          .get(piece)
+          .forEach((jack, takes) -> time.addTerm(takes, plugs - hundredths(tempo.plug(jack))));
+    }
+    return time.build();
+  }
+
+  static long hundredths(double seconds) {
+    return Math.round(100 * seconds);
   }
 }

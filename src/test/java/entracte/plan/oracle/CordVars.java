@@ -26,7 +26,10 @@ final class CordVars {
   private final Universe universe;
   private final SongVars song;
 
-  CordVars(Cp cp, Universe universe, SongVars song, boolean parking) {
+  /**
+   * @param tells whether of every waiting cord it must be known if it was in use before
+   */
+  CordVars(Cp cp, Universe universe, SongVars song, boolean parking, boolean tells) {
     this.cp = cp;
     this.universe = universe;
     this.song = song;
@@ -37,7 +40,7 @@ final class CordVars {
         required.put(way, Cp.sum(hops.getOrDefault(way, List.of())));
         waits.put(
             way,
-            wire.ways().size() == 1
+            wire.ways().size() == 1 && !tells
                 ? Waits.oneWay(cp, way.toString())
                 : Waits.bothWays(cp, way.toString()));
         uses.add(required.get(way));

@@ -8,9 +8,11 @@ import com.google.ortools.sat.LinearExpr;
 import entracte.check.Part;
 import entracte.check.PlayableSet;
 import entracte.plan.Start;
+import entracte.plan.Tempo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * The whole planning problem as one constraint model, solved by CP-SAT: other people's search, and
@@ -36,7 +38,10 @@ public final class CpSatOracle {
   private final LinearExpr moves;
   private final LinearExpr setUpMoves;
 
-  private CpSatOracle(PlayableSet set, Start start, double effort) {
+  /**
+   * @param alike whether things of one kind are told apart by nothing
+   */
+  private CpSatOracle(PlayableSet set, Start start, double effort, boolean alike) {
     this.set = set;
     this.start = start;
     this.effort = effort;
@@ -47,12 +52,14 @@ public final class CpSatOracle {
     controls = new ControlVars(cp, universe, songs);
     jumpers = new Jumpers(cp, songs);
     for (int song = 0; song < songs.size(); song++) {
-      cords.add(new CordVars(cp, universe, songs.get(song), set.setList().parking()));
+      cords.add(new CordVars(cp, universe, songs.get(song), set.setList().parking(), !alike));
       cords.get(song).waitUnheard(controls.shut.get(song));
       CordVars before = song == 0 ? null : cords.get(song - 1);
       changes.add(new Changes(cp, universe, before, cords.get(song)));
     }
-    new Symmetry(cp, universe, songs).orderAll();
+    if (alike) {
+      new Symmetry(cp, universe, songs).orderAll();
+    }
     int firstCounted = start.midSet() ? 0 : 1;
     moves = movesOf(firstCounted, songs.size());
     setUpMoves = movesOf(0, Math.min(firstCounted, songs.size()));
@@ -65,7 +72,37 @@ public final class CpSatOracle {
    *     which is the same on any machine; one is about a second on a fast one
    */
   public static Answer solve(PlayableSet set, Start start, double effort) {
-    return new CpSatOracle(set, start, effort).solve();
+    return new CpSatOracle(set, start, effort, true).solve();
+  }
+
+  /**
+   * The least time of all changeovers, in hundredths of a second, at a tempo in whole hundredths,
+   * if no cord is plugged but for a song that needs it; empty if the effort does not suffice.
+   */
+  public static OptionalLong quickest(PlayableSet set, Start start, Tempo tempo, double effort) {
+    CpSatOracle oracle = new CpSatOracle(set, start, effort, false);
+    oracle.changes.subList(1, oracle.songs.size()).forEach(Changes::plugNothingIdly);
+    CordVars last = oracle.cords.get(oracle.songs.size() - 1);
+    last.waits.values().forEach(waits -> oracle.cp.atMost(waits.fresh(), 0));
+    oracle.cp.model.minimize(oracle.time(start.midSet() ? 0 : 1, tempo));
+    CpSolver solver = oracle.solver();
+    return solver.solve(oracle.cp.model) == CpSolverStatus.OPTIMAL
+        ? OptionalLong.of(Math.round(solver.objectiveValue()))
+        : OptionalLong.empty();
+  }
+
+  private LinearExpr time(int from, Tempo tempo) {
+    List<LinearArgument> all = new ArrayList<>();
+    for (int song = from; song < songs.size(); song++) {
+      all.add(changes.get(song).time(tempo));
+      int index = song;
+      controls.moved.forEach(
+          (control, bySong) -> {
+            double seconds = control.isKnob() ? tempo.turn(control) : tempo.flip(control);
+            all.add(LinearExpr.term(bySong.get(index), Changes.hundredths(seconds)));
+          });
+    }
+    return Cp.sum(all);
   }
 
   /**
@@ -77,7 +114,7 @@ public final class CpSatOracle {
    */
   public static Answer race(
       PlayableSet set, Start start, double seconds, int workers, int[] atLeast) {
-    CpSatOracle oracle = new CpSatOracle(set, start, seconds);
+    CpSatOracle oracle = new CpSatOracle(set, start, seconds, true);
     for (int song = 0; song < atLeast.length; song++) {
       oracle.cp.atLeast(oracle.movesOf(song, song + 1), atLeast[song]);
     }
