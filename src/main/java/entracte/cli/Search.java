@@ -140,7 +140,7 @@ final class Search {
   }
 
   private static Result.Planned verified(Result.Planned planned) {
-    List<String> complaints = Verifier.verify(planned.plan());
+    List<String> complaints = Verifier.verify(planned.plan(), planned.aim());
     if (!complaints.isEmpty()) {
       throw Stop.bug(
           "the plan that was found is wrong, so it is not shown: " + complaints.get(0),

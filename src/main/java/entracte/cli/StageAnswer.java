@@ -221,7 +221,8 @@ final class StageAnswer {
 
   /** Nobody can look a plan over while an audience waits, so the verifier must find it right. */
   private static boolean isRight(Result result) {
-    return result instanceof Result.Planned planned && Verifier.verify(planned.plan()).isEmpty();
+    return result instanceof Result.Planned planned
+        && Verifier.verify(planned.plan(), planned.aim()).isEmpty();
   }
 
   private String note() {

@@ -29,6 +29,14 @@ public final class Verifier {
 
   /** Complaints, in the order of the show; empty if the plan is right. */
   public static List<String> verify(Plan plan) {
+    return verify(plan, Aim.FEWEST);
+  }
+
+  /**
+   * The same of a plan with some aim: where that is seconds, a changeover may take more moves than
+   * its two states need.
+   */
+  public static List<String> verify(Plan plan, Aim aim) {
     List<String> complaints = new ArrayList<>();
     if (VerifyShape.passes(plan, complaints::add)) {
       boolean wellCast = true;
@@ -39,7 +47,7 @@ public final class Verifier {
       if (wellCast) {
         VerifyJumpers.check(plan, complaints::add);
       }
-      verifyChangeovers(plan, complaints);
+      verifyChangeovers(plan, aim, complaints);
     }
     return complaints;
   }
@@ -58,12 +66,12 @@ public final class Verifier {
     return true;
   }
 
-  private static void verifyChangeovers(Plan plan, List<String> complaints) {
+  private static void verifyChangeovers(Plan plan, Aim aim, List<String> complaints) {
     RigNow before = RigNow.of(plan.start().state());
     for (int song = 0; song < plan.songs().size(); song++) {
       RigNow after = RigNow.of(plan.songs().get(song));
       Consumer<String> complain = about("way to song", plan, song, complaints);
-      VerifyChangeover.check(before, plan.changeovers().get(song), after, complain);
+      VerifyChangeover.check(before, plan.changeovers().get(song), after, aim, complain);
       before = after;
     }
   }

@@ -26,14 +26,21 @@ final class VerifyChangeover {
     this.complain = complain;
   }
 
-  static void check(RigNow before, Changeover changeover, RigNow after, Consumer<String> complain) {
+  /**
+   * @param aim with {@link Aim#FASTEST}, more moves than needed are right, for they may take less
+   *     time
+   */
+  static void check(
+      RigNow before, Changeover changeover, RigNow after, Aim aim, Consumer<String> complain) {
     VerifyChangeover replay = new VerifyChangeover(before, complain);
     changeover.actions().forEach(replay::pull);
     changeover.actions().forEach(replay::plug);
     changeover.actions().forEach(replay::set);
     replay.compare(after);
     int needed = movesBetween(before, after);
-    if (changeover.moves() != needed) {
+    boolean asNeeded =
+        aim == Aim.FASTEST ? changeover.moves() >= needed : changeover.moves() == needed;
+    if (!asNeeded) {
       complain.accept("%d moves, where %d do".formatted(changeover.moves(), needed));
     }
   }

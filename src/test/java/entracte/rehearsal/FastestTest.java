@@ -138,7 +138,7 @@ class FastestTest {
     Tempo tempo = player(set, plug, turn).tempo(set.setList().rig());
     Plan fewest = plan(set, options);
     Plan fastest = plan(set, options.withAim(Aim.FASTEST).withTempo(tempo).withNear(fewest));
-    assertEquals(List.of(), Verifier.verify(fastest));
+    assertEquals(List.of(), Verifier.verify(fastest, Aim.FASTEST));
     return new Pair(fewest, fastest, tempo);
   }
 

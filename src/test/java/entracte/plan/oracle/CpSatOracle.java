@@ -76,19 +76,28 @@ public final class CpSatOracle {
   }
 
   /**
-   * The least time of all changeovers, in hundredths of a second, at a tempo in whole hundredths,
-   * if no cord is plugged but for a song that needs it; empty if the effort does not suffice.
+   * The least time of all changeovers, in hundredths of a second, at a tempo in whole hundredths;
+   * empty if the effort does not suffice.
+   *
+   * @param idly whether a cord may be plugged that no song needs then or later
    */
-  public static OptionalLong quickest(PlayableSet set, Start start, Tempo tempo, double effort) {
+  public static OptionalLong quickest(
+      PlayableSet set, Start start, Tempo tempo, boolean idly, double effort) {
     CpSatOracle oracle = new CpSatOracle(set, start, effort, false);
-    oracle.changes.subList(1, oracle.songs.size()).forEach(Changes::plugNothingIdly);
-    CordVars last = oracle.cords.get(oracle.songs.size() - 1);
-    last.waits.values().forEach(waits -> oracle.cp.atMost(waits.fresh(), 0));
+    if (!idly) {
+      oracle.plugNothingIdly();
+    }
     oracle.cp.model.minimize(oracle.time(start.midSet() ? 0 : 1, tempo));
     CpSolver solver = oracle.solver();
     return solver.solve(oracle.cp.model) == CpSolverStatus.OPTIMAL
         ? OptionalLong.of(Math.round(solver.objectiveValue()))
         : OptionalLong.empty();
+  }
+
+  private void plugNothingIdly() {
+    changes.subList(1, songs.size()).forEach(Changes::plugNothingIdly);
+    CordVars last = cords.get(songs.size() - 1);
+    last.waits.values().forEach(waits -> cp.atMost(waits.fresh(), 0));
   }
 
   private LinearExpr time(int from, Tempo tempo) {
