@@ -67,7 +67,8 @@ final class Totals {
             ? ". Proven: no plan is quicker for these hands, each move taken at its average time at"
                 + " its place, and no cord plugged but for a song that needs it. No plan has fewer"
                 + " than "
-            : ". Planned for the fewest seconds, of which nothing is proven; no plan has fewer than ")
+            : ". Planned for the fewest seconds, of which nothing is proven; no plan has fewer"
+                + " than ")
         + moves(planned.lowerBound())
         + ". "
         + stopped();
