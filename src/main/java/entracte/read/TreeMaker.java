@@ -3,6 +3,7 @@ package entracte.read;
 import entracte.finding.Place;
 import entracte.read.Tree.Entry;
 import entracte.read.Tree.Leaf;
+import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -14,16 +15,13 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.composer.Composer;
+import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
-import org.yaml.snakeyaml.parser.ParserImpl;
-import org.yaml.snakeyaml.reader.StreamReader;
-import org.yaml.snakeyaml.resolver.Resolver;
 
 /**
  * Makes a {@link Tree} of one file's text and notes what is wrong with the YAML itself.
@@ -64,10 +62,7 @@ final class TreeMaker {
 
   private Optional<Node> compose(String beginning) {
     try {
-      StreamReader text = new StreamReader(file.text());
-      LoaderOptions limits = limits();
-      Node root =
-          new Composer(new ParserImpl(text, limits), new Resolver(), limits).getSingleNode();
+      Node root = new Yaml(limits()).compose(new StringReader(file.text()));
       if (root == null) {
         boolean comments = !file.text().isBlank();
         notes.error(
