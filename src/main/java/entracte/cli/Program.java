@@ -88,9 +88,7 @@ final class Program {
     return commandLine(name -> true);
   }
 
-  /**
-   * Takes up the command typed alone, if there is one: all of them would take a third of a start.
-   */
+  /** Takes up the command typed alone, if there is one: all of them would lengthen every start. */
   private CommandLine commandLine(String... args) {
     boolean one = args.length > 0 && commands().containsKey(args[0]) && !args[0].equals(COMPLETION);
     return one ? commandLine(args[0]::equals) : commandLine();

@@ -45,6 +45,7 @@ final class WhatIfCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    planning.soon();
     PlayableSet playable = Loader.playable(set.path(), streams);
     Options options = Options.defaults().withSeed(seed).withRounds(1);
     Result.Planned base = new Search(streams, planning).plan(playable, options, set.quiet());

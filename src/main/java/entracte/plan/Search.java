@@ -89,7 +89,7 @@ final class Search {
             bounds.found().ifPresent(this::keepIfBetter);
           }
           tell();
-          proveQuickest(proofSteps(QUICKEST_STEPS) * longer);
+          proveQuickest(QUICKEST_STEPS * longer);
         }
       }
     }
@@ -272,9 +272,9 @@ final class Search {
     }
   }
 
-  /** Looks for anything quicker than the best plan so far, until there is nothing. */
+  /** In a small set, looks for anything quicker than the best plan, until there is nothing. */
   private void proveQuickest(long steps) {
-    boolean goesOn = options.aim() == Aim.FASTEST;
+    boolean goesOn = options.aim() == Aim.FASTEST && isSmall();
     while (goesOn) {
       WindowProof proof = new WindowProof(problem, new int[problem.songs()], time::proofMustStop);
       proof.allow(steps);
