@@ -1,19 +1,15 @@
 package entracte.cli;
 
-import entracte.finding.NearestName;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 /** Prints what makes a shell complete our commands and options. */
 @Command(
@@ -88,26 +84,15 @@ final class CompletionCommand implements Callable<Integer> {
   }
 
   /** The shells that know what to do with it. */
-  static final class ShellWord implements ITypeConverter<String>, Iterable<String> {
-    private static final List<String> WORDS = List.of("bash", "zsh");
-
-    @Override
-    public String convert(String typed) {
-      String word = typed.toLowerCase(Locale.ROOT);
-      if (!WORDS.contains(word)) {
-        throw new TypeConversionException(
-            "the script is for bash and zsh, not for "
-                + typed
-                + NearestName.of(word, WORDS)
-                    .map(near -> "; did you mean " + near + "?")
-                    .orElse(""));
-      }
-      return word;
+  static final class ShellWord extends OneOf<String> {
+    ShellWord() {
+      super(List.of("bash", "zsh"), word -> word);
     }
 
     @Override
-    public Iterator<String> iterator() {
-      return WORDS.iterator();
+    String refusal(String typed, List<String> words) {
+      String near = OneOf.near(typed.toLowerCase(Locale.ROOT), words);
+      return "the script is for bash and zsh, not for " + typed + near;
     }
   }
 }

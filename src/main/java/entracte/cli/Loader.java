@@ -64,7 +64,7 @@ final class Loader {
     if (!Files.exists(path)) {
       throw Stop.trouble("there is no " + path, NearPath.advice(path));
     }
-    if (Files.isDirectory(path) && !Files.exists(path.resolve("set.yaml"))) {
+    if (Files.isDirectory(path) && !Files.exists(path.resolve(SetReader.SET_FILE))) {
       throw Stop.trouble(path + " holds no set.yaml", NearPath.advice(path));
     }
     if (!Files.isReadable(path)) {

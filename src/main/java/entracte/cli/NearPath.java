@@ -1,6 +1,7 @@
 package entracte.cli;
 
 import entracte.finding.NearestName;
+import entracte.read.SetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,13 +11,11 @@ import java.util.stream.Stream;
 
 /** The set that was probably meant by a path that leads to none. */
 final class NearPath {
-  private static final String SET_FILE = "set.yaml";
-
   private NearPath() {}
 
   /** What to do about a path that leads nowhere, or to a folder without a set. */
   static String advice(Path typed) {
-    Optional<Path> near = set(Files.isDirectory(typed) ? typed.resolve(SET_FILE) : typed);
+    Optional<Path> near = set(Files.isDirectory(typed) ? typed.resolve(SetReader.SET_FILE) : typed);
     if (near.isPresent()) {
       return "Did you mean " + near.get() + "?";
     }
@@ -50,7 +49,7 @@ final class NearPath {
   private static boolean isSet(Path path) {
     String name = path.getFileName().toString();
     return Files.isDirectory(path)
-        ? Files.exists(path.resolve(SET_FILE))
+        ? Files.exists(path.resolve(SetReader.SET_FILE))
         : name.endsWith(".yaml") || name.endsWith(".yml");
   }
 

@@ -53,10 +53,8 @@ final class OrderText {
           TimeText.of(cue.seconds()),
           RunningOrder.gap(cue));
     }
-    List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
-    long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
     String moves = Integer.toString(found.proposed().plan().moves());
-    row("", BETWEEN, "", moves, TimeText.of(seconds), "");
+    row("", BETWEEN, "", moves, TimeText.of(sheet.secondsBetweenSongs()), "");
     lines.add("");
   }
 

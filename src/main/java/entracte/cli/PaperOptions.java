@@ -1,22 +1,18 @@
 package entracte.cli;
 
-import entracte.finding.NearestName;
 import entracte.print.Legibility;
 import entracte.print.Paper;
 import entracte.print.Part;
 import entracte.print.Sheets;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -112,51 +108,32 @@ final class PaperOptions {
     }
   }
 
-  /** One of the papers; the tab key is told of all. */
-  static final class PartWord implements ITypeConverter<Part>, Iterable<String> {
-    private static final List<String> WORDS = Stream.of(Part.values()).map(Part::word).toList();
-
-    @Override
-    public Part convert(String typed) {
-      return Part.values()[place("pages are", WORDS, typed)];
+  /** One of the papers. */
+  static final class PartWord extends OneOf<Part> {
+    PartWord() {
+      super(List.of(Part.values()), Part::word);
     }
 
     @Override
-    public Iterator<String> iterator() {
-      return WORDS.iterator();
+    String refusal(String typed, List<String> words) {
+      return unknown("pages are", typed, words);
     }
   }
 
   /** A size of paper. */
-  static final class PaperWord implements ITypeConverter<Paper>, Iterable<String> {
-    private static final List<String> WORDS = Stream.of(Paper.values()).map(Paper::word).toList();
-
-    @Override
-    public Paper convert(String typed) {
-      return Paper.values()[place("paper is", WORDS, typed)];
+  static final class PaperWord extends OneOf<Paper> {
+    PaperWord() {
+      super(List.of(Paper.values()), Paper::word);
     }
 
     @Override
-    public Iterator<String> iterator() {
-      return WORDS.iterator();
+    String refusal(String typed, List<String> words) {
+      return unknown("paper is", typed, words);
     }
   }
 
-  private static int place(String what, List<String> words, String typed) {
-    int place = words.indexOf(typed.strip().toLowerCase(Locale.ROOT));
-    if (place < 0) {
-      throw new TypeConversionException(unknown(what, words, typed));
-    }
-    return place;
-  }
-
-  private static String unknown(String what, List<String> words, String typed) {
-    Optional<String> near = NearestName.of(typed, words);
-    return what
-        + " one of "
-        + String.join(", ", words)
-        + ", not "
-        + typed
-        + near.map(name -> "; did you mean " + name + "?").orElse("");
+  private static String unknown(String what, String typed, List<String> words) {
+    String all = String.join(", ", words);
+    return what + " one of " + all + ", not " + typed + OneOf.near(typed, words);
   }
 }

@@ -37,7 +37,9 @@ final class ProgressLine {
     shown = text;
   }
 
+  /** Takes it away; another search may follow. */
   synchronized void clear() {
+    shownAt = 0;
     if (!shown.isEmpty()) {
       streams.err().print(cleared());
       streams.err().flush();

@@ -36,11 +36,11 @@ final class RunningOrder {
     lines.add("Running order");
     lines.add(order.row("", "song", "moves", "takes", "runs", "gap"));
     sheet.cues().forEach(cue -> lines.add(order.row(cue)));
-    List<Cue> counted = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
+    List<Cue> counted = sheet.betweenSongs();
     if (counted.size() > 1) {
       int moves = counted.stream().mapToInt(Cue::moves).sum();
-      long seconds = counted.stream().mapToLong(Cue::wholeSeconds).sum();
-      lines.add(order.row("", BETWEEN, Integer.toString(moves), TimeText.of(seconds), "", ""));
+      String takes = TimeText.of(sheet.secondsBetweenSongs());
+      lines.add(order.row("", BETWEEN, Integer.toString(moves), takes, "", ""));
     }
     sheet.slot().ifPresent(sum -> lines.addAll(Fill.lines(sum, PlanText.WIDTH, "", "  ")));
     lines.addAll(Fill.lines(COUNTED, PlanText.WIDTH, "", "  "));

@@ -1,6 +1,5 @@
 package entracte.cli;
 
-import entracte.cue.Cue;
 import entracte.cue.CueSheet;
 import entracte.cue.TimeText;
 import entracte.plan.Plan;
@@ -37,13 +36,11 @@ record Saving(Plan fewest, double seconds, double fewestSeconds) {
    * @param sheet the plan of the fewest moves, by the same hands
    */
   String text(CueSheet sheet) {
-    long whole =
-        sheet.cues().stream().filter(cue -> !cue.setUp()).mapToLong(Cue::wholeSeconds).sum();
     String other =
         "the plan of the fewest moves ("
             + Totals.moves(fewest.moves())
             + ", about "
-            + TimeText.of(whole)
+            + TimeText.of(sheet.secondsBetweenSongs())
             + ")";
     return saved() > 0
         ? String.format(

@@ -30,10 +30,12 @@ final class Search {
 
   private final Streams streams;
   private final Planning planning;
+  private final ProgressLine progress;
 
   Search(Streams streams, Planning planning) {
     this.streams = streams;
     this.planning = planning;
+    progress = new ProgressLine(streams);
   }
 
   Result.Planned plan(SetArgument set, SearchOptions search) {
@@ -56,8 +58,8 @@ final class Search {
         search
             .options(start(search, rig), learned.tempo(rig))
             .withClock(clock(search.aim() == Aim.EVEN ? learned : Learned.unrehearsed(rig)));
-    Options begun = begun(playable, options);
-    Result.Planned planned = planned(playable, begun, set.quiet());
+    Options begun = begun(playable, shown(options, set.quiet()));
+    Result.Planned planned = planned(playable, begun);
     return new Compared(
         planned, begun.near().map(fewest -> Saving.of(planned.plan(), fewest, options.tempo())));
   }
@@ -73,14 +75,16 @@ final class Search {
 
   /** Plans a set that is loaded. */
   Result.Planned plan(PlayableSet playable, Options options, boolean quiet) {
-    return planned(playable, begun(playable, options), quiet);
+    return planned(playable, begun(playable, shown(options, quiet)));
   }
 
-  private Result.Planned planned(PlayableSet playable, Options options, boolean quiet) {
-    ProgressLine progress = new ProgressLine(streams);
-    boolean shows = streams.progress() && !quiet;
-    Options told = shows ? options.withProgress(progress::show) : options;
-    Result result = planning.plan(playable, told);
+  /** The same, with progress shown if anybody sees it. */
+  private Options shown(Options options, boolean quiet) {
+    return streams.progress() && !quiet ? options.withProgress(progress::show) : options;
+  }
+
+  private Result.Planned planned(PlayableSet playable, Options options) {
+    Result result = planning.plan(playable, options);
     progress.clear();
     if (result instanceof Result.Planned planned) {
       return verified(planned);
@@ -97,11 +101,7 @@ final class Search {
     if (!search.saysSeconds()) {
       options = options.withTime(MOST_SECONDS_FOR_AN_ORDER);
     }
-    ProgressLine progress = new ProgressLine(streams);
-    if (streams.progress() && !quiet) {
-      options = options.withProgress(progress::show);
-    }
-    Ordered ordered = Orderer.order(set, options);
+    Ordered ordered = Orderer.order(set, shown(options, quiet));
     progress.clear();
     if (ordered instanceof Ordered.Found found) {
       verified(found.proposed());
@@ -114,12 +114,13 @@ final class Search {
 
   /** The fewest seconds are looked for near the fewest moves, so as never to end up behind them. */
   private Options begun(PlayableSet playable, Options options) {
-    return options.aim() == Aim.FASTEST
-            && planning.plan(
-                    playable, options.withAim(Aim.FEWEST).withRounds(Options.FITTING_ROUNDS))
-                instanceof Result.Planned near
-        ? options.withNear(near.plan())
-        : options;
+    if (options.aim() != Aim.FASTEST) {
+      return options;
+    }
+    Options fewest = options.withAim(Aim.FEWEST).withRounds(Options.FITTING_ROUNDS);
+    Result result = planning.plan(playable, fewest);
+    progress.clear();
+    return result instanceof Result.Planned near ? options.withNear(near.plan()) : options;
   }
 
   private Start start(SearchOptions search, Rig rig) {

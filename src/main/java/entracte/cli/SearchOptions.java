@@ -6,11 +6,10 @@ import entracte.plan.Start;
 import entracte.plan.Tempo;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -105,24 +104,15 @@ final class SearchOptions {
     return seconds == null ? options : options.withSeconds(seconds);
   }
 
-  /** Reads an aim; the tab key is told of all. */
-  static final class AimWord implements ITypeConverter<Aim>, Iterable<String> {
-    @Override
-    public Aim convert(String typed) {
-      return Stream.of(Aim.values())
-          .filter(aim -> word(aim).equals(typed.toLowerCase(Locale.ROOT)))
-          .findFirst()
-          .orElseThrow(
-              () -> new TypeConversionException("an aim is fewest, fastest or even, not " + typed));
+  /** Reads an aim. */
+  static final class AimWord extends OneOf<Aim> {
+    AimWord() {
+      super(List.of(Aim.values()), aim -> aim.name().toLowerCase(Locale.ROOT));
     }
 
     @Override
-    public Iterator<String> iterator() {
-      return Stream.of(Aim.values()).map(AimWord::word).iterator();
-    }
-
-    private static String word(Aim aim) {
-      return aim.name().toLowerCase(Locale.ROOT);
+    String refusal(String typed, List<String> words) {
+      return "an aim is fewest, fastest or even, not " + typed;
     }
   }
 

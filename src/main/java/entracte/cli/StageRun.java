@@ -171,12 +171,7 @@ final class StageRun implements Wiring.Listener {
   private void stuck(Dispatch dispatch) {
     String gear = dispatch.gear();
     String port = dispatch.outlet().name();
-    if (isMissing(port)) {
-      troubles.unreached(port, gear);
-      return;
-    }
-    failing.computeIfAbsent(port, any -> new TreeSet<>()).add(gear);
-    troubles.tell(gear, gear + " is not reached: " + port + " takes nothing.");
+    fails(gear, port, gear + " is not reached: " + port + " takes nothing.");
   }
 
   /** Whether the port of that name is known to be there. */
@@ -284,7 +279,7 @@ final class StageRun implements Wiring.Listener {
       troubles.clear(port);
       failing.remove(port);
     } else {
-      fails(gear, port, sent.trouble());
+      fails(gear, port, gear + " was not reached: " + sent.trouble() + ".");
     }
     String text =
         gear
@@ -295,12 +290,12 @@ final class StageRun implements Wiring.Listener {
   }
 
   /** That a port is not there is said once; that gear on it got nothing belongs to it. */
-  private void fails(String gear, String port, String why) {
+  private void fails(String gear, String port, String sentence) {
     if (isMissing(port)) {
       troubles.unreached(port, gear);
     } else {
       failing.computeIfAbsent(port, any -> new TreeSet<>()).add(gear);
-      troubles.tell(gear, gear + " was not reached: " + why + ".");
+      troubles.tell(gear, sentence);
     }
   }
 

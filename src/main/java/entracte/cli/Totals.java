@@ -57,12 +57,10 @@ final class Totals {
 
   /** Seconds are the least or nothing is known of them; moves keep their bound. */
   private String timed() {
-    long seconds =
-        sheet.cues().stream().filter(cue -> !cue.setUp()).mapToLong(Cue::wholeSeconds).sum();
     return "Between songs: "
         + moves(planned.plan().moves())
         + ", about "
-        + TimeText.of(seconds)
+        + TimeText.of(sheet.secondsBetweenSongs())
         + (planned.quickest()
             ? ". Proven: no plan is quicker for these hands, each move taken at its average time at"
                 + " its place, and no cord plugged but for a song that needs it. No plan has fewer"

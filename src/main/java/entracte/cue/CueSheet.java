@@ -52,6 +52,16 @@ public record CueSheet(
     return cues.stream().anyMatch(Cue::setUp);
   }
 
+  /** The ways that somebody waits for: all but the set-up. */
+  public List<Cue> betweenSongs() {
+    return cues.stream().filter(cue -> !cue.setUp()).toList();
+  }
+
+  /** What they take, each in whole seconds as it is shown. */
+  public long secondsBetweenSongs() {
+    return betweenSongs().stream().mapToLong(Cue::wholeSeconds).sum();
+  }
+
   /** Words {@code plan} for hands that move at {@code pace}. */
   public static CueSheet of(Plan plan, Pace pace) {
     return of(plan, pace, Tunings.none());

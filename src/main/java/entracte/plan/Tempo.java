@@ -2,6 +2,7 @@ package entracte.plan;
 
 import entracte.rig.Control;
 import entracte.rig.Socket;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How long the hands take for one move, in seconds, for the aim {@link Aim#FASTEST}. What was done
@@ -11,53 +12,45 @@ import entracte.rig.Socket;
 public interface Tempo {
   /** A second for every move. */
   static Tempo steady() {
+    return of(plug -> 1, plug -> 1, knob -> 1, toggle -> 1);
+  }
+
+  /** Hands that pull and plug, turn and flip as these say. */
+  static Tempo of(
+      ToDoubleFunction<Socket> pull,
+      ToDoubleFunction<Socket> plug,
+      ToDoubleFunction<Control> turn,
+      ToDoubleFunction<Control> flip) {
     return new Tempo() {
       @Override
       public double pull(Socket at) {
-        return 1;
+        return pull.applyAsDouble(at);
       }
 
       @Override
       public double plug(Socket at) {
-        return 1;
+        return plug.applyAsDouble(at);
       }
 
       @Override
       public double turn(Control knob) {
-        return 1;
+        return turn.applyAsDouble(knob);
       }
 
       @Override
       public double flip(Control toggle) {
-        return 1;
+        return flip.applyAsDouble(toggle);
       }
     };
   }
 
   /** The same in whole hundredths of a second, and at least one, as the planner counts. */
   default Tempo inHundredths() {
-    Tempo exact = this;
-    return new Tempo() {
-      @Override
-      public double pull(Socket at) {
-        return hundredths(exact.pull(at));
-      }
-
-      @Override
-      public double plug(Socket at) {
-        return hundredths(exact.plug(at));
-      }
-
-      @Override
-      public double turn(Control knob) {
-        return hundredths(exact.turn(knob));
-      }
-
-      @Override
-      public double flip(Control toggle) {
-        return hundredths(exact.flip(toggle));
-      }
-    };
+    return of(
+        at -> hundredths(pull(at)),
+        at -> hundredths(plug(at)),
+        knob -> hundredths(turn(knob)),
+        toggle -> hundredths(flip(toggle)));
   }
 
   private static double hundredths(double seconds) {

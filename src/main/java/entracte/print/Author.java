@@ -46,7 +46,7 @@ final class Author {
     switch (part) {
       case ORDER -> order();
       case SET_UP -> sheet.cues().stream().filter(Cue::setUp).forEach(cards::setUp);
-      case CHANGEOVERS -> sheet.cues().stream().filter(cue -> !cue.setUp()).forEach(cards::card);
+      case CHANGEOVERS -> sheet.betweenSongs().forEach(cards::card);
       case PATCHES -> papers.songs().forEach(this::patch);
       case PACKING -> packing();
       case COUNT_IN -> countIn();
@@ -81,7 +81,7 @@ final class Author {
 
   /** All that hands do while the audience waits; nothing where there is one such way or none. */
   private String between() {
-    List<Cue> waited = sheet.cues().stream().filter(cue -> !cue.setUp()).toList();
+    List<Cue> waited = sheet.betweenSongs();
     long seconds = waited.stream().mapToLong(Cue::wholeSeconds).sum();
     return waited.size() < 2
         ? ""

@@ -17,7 +17,9 @@ import java.util.OptionalDouble;
 
 /** Reads a set with its rig and its patches. */
 public final class SetReader {
-  private static final String SET_FILE = "set.yaml";
+  /** The file that makes a folder a set. */
+  public static final String SET_FILE = "set.yaml";
+
   static final List<String> KEYS =
       List.of(
           "set",

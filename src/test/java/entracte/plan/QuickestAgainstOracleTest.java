@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import entracte.plan.oracle.CpSatOracle;
 import entracte.plan.sample.RandomSets;
 import entracte.plan.sample.Sample;
-import entracte.rig.Control;
-import entracte.rig.Socket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
@@ -25,33 +23,19 @@ final class QuickestAgainstOracleTest {
   private static final double EFFORT = 1;
 
   /** Hands that take from a tenth of a second to three at each place, the same each time. */
-  private record Hands(long seed) implements Tempo {
-    private double seconds(Object what, int how) {
-      RandomGenerator random =
-          RandomGeneratorFactory.of("L64X128MixRandom")
-              .create(31 * (31 * seed + what.toString().hashCode()) + how);
-      return random.nextInt(10, 301) / 100.0;
-    }
+  private static Tempo hands(long seed) {
+    return Tempo.of(
+        at -> seconds(seed, at, 1),
+        at -> seconds(seed, at, 2),
+        knob -> seconds(seed, knob, 3),
+        toggle -> seconds(seed, toggle, 4));
+  }
 
-    @Override
-    public double pull(Socket at) {
-      return seconds(at, 1);
-    }
-
-    @Override
-    public double plug(Socket at) {
-      return seconds(at, 2);
-    }
-
-    @Override
-    public double turn(Control knob) {
-      return seconds(knob, 3);
-    }
-
-    @Override
-    public double flip(Control toggle) {
-      return seconds(toggle, 4);
-    }
+  private static double seconds(long seed, Object what, int how) {
+    RandomGenerator random =
+        RandomGeneratorFactory.of("L64X128MixRandom")
+            .create(31 * (31 * seed + what.toString().hashCode()) + how);
+    return random.nextInt(10, 301) / 100.0;
   }
 
   private final List<String> quarrels = new ArrayList<>();
@@ -62,7 +46,7 @@ final class QuickestAgainstOracleTest {
   void whatIsProvenIsTheLeast() {
     for (int seed = 0; solved < SETS && seed < TRIES * SETS; seed++) {
       Sample sample = RandomSets.any(seed, 3, 6 + seed % 2);
-      Tempo hands = new Hands(seed);
+      Tempo hands = hands(seed);
       CpSatOracle.quickest(sample.set(), sample.start(), hands, false, EFFORT)
           .ifPresent(least -> compare(sample, hands, least));
     }
