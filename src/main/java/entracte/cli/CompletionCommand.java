@@ -20,9 +20,9 @@ import picocli.CommandLine.Spec;
           + " their words, folders and files.",
       "For the window that you are in, in the folder of the program:",
       "  source <(java -jar target/entracte.jar completion)",
-      "From then on its name is entracte in every folder: entracte plan sets/kitchen-table. To have"
-          + " that in every new window, put the line into ~/.bashrc or ~/.zshrc, with the whole way"
-          + " to the jar."
+      "From then on its name is entracte in every folder: entracte plan sets/kitchen-table.",
+      "In ~/.bashrc or ~/.zshrc, with the whole way to the jar, the line holds for every new"
+          + " window."
     },
     footer = {
       "",
