@@ -75,7 +75,7 @@ final class CheckCommand implements Callable<Integer> {
     Loader.Loaded files = Loader.load(set.path());
     List<Finding> findings = new ArrayList<>(files.findings());
     findings.addAll(LogLook.beside(set.path()));
-    return new Loader.Loaded(List.copyOf(findings), files.set());
+    return new Loader.Loaded(List.copyOf(findings), files.set(), files.files());
   }
 
   private List<Trial> trials(PlayableSet playable) throws InterruptedException {

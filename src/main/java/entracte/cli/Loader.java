@@ -22,8 +22,9 @@ final class Loader {
    * A set as it was found.
    *
    * @param set empty if there is an error among the findings
+   * @param files all that the set is written in
    */
-  record Loaded(List<Finding> findings, Optional<PlayableSet> set) {
+  record Loaded(List<Finding> findings, Optional<PlayableSet> set, List<Path> files) {
     long count(Severity severity) {
       return findings.stream().filter(f -> f.severity() == severity).count();
     }
@@ -38,12 +39,15 @@ final class Loader {
         read.setList().map(set -> Checker.check(set, read.places(), read.findings()));
     checked.ifPresent(c -> findings.addAll(c.findings()));
     Optional<PlayableSet> set = read.hasErrors() ? Optional.empty() : checked.flatMap(Checked::set);
-    return new Loaded(List.copyOf(findings), set);
+    return new Loaded(List.copyOf(findings), set, read.files());
   }
 
   /** The set, if it can be played; otherwise its findings are told and the command stops. */
   static PlayableSet playable(Path path, Streams streams) {
-    Loaded loaded = load(path);
+    return playable(load(path), streams);
+  }
+
+  static PlayableSet playable(Loaded loaded, Streams streams) {
     List<Finding> telling =
         loaded.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList();
     if (!telling.isEmpty()) {

@@ -1,15 +1,16 @@
 package entracte.cli;
 
-import entracte.read.SetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.zip.CRC32;
 
 /**
@@ -22,16 +23,29 @@ record SetFiles(Path set, List<Path> files, Map<String, String> sums) {
   /** More names than that nobody reads on stage. */
   private static final int MOST_NAMED = 3;
 
-  static SetFiles of(Path set) {
-    return of(set, SetReader.read(set).files());
+  /**
+   * The files of a set that was just read.
+   *
+   * @param since when reading began; of what was saved after that nobody knows whether it was read
+   */
+  static SetFiles asRead(Path set, List<Path> files, Instant since) {
+    return of(set, files, file -> savedAfter(file, since) ? "" : sum(file));
   }
 
-  private static SetFiles of(Path set, List<Path> files) {
+  private static boolean savedAfter(Path file, Instant since) {
+    try {
+      return Files.getLastModifiedTime(file).toInstant().isAfter(since);
+    } catch (IOException gone) {
+      return true;
+    }
+  }
+
+  private static SetFiles of(Path set, List<Path> files, Function<Path, String> sum) {
     Path folder = StageJournal.beside(set).toAbsolutePath().getParent();
     Map<String, String> sums = new TreeMap<>();
     for (Path file : files) {
       Path name = folder.relativize(file.toAbsolutePath()).normalize();
-      sums.put(name.toString().replace('\\', '/'), sum(file));
+      sums.put(name.toString().replace('\\', '/'), sum.apply(file));
     }
     return new SetFiles(set, files, sums);
   }
@@ -48,7 +62,7 @@ record SetFiles(Path set, List<Path> files, Map<String, String> sums) {
 
   /** The same files as they are now. */
   SetFiles now() {
-    return of(set, files);
+    return of(set, files, SetFiles::sum);
   }
 
   /** The names of those that are otherwise than they were; none if nothing is known of then. */

@@ -8,6 +8,7 @@ import entracte.terminal.Palette;
 import entracte.terminal.StageScreen;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -60,15 +61,15 @@ final class StageCommand implements Callable<Integer> {
           "the stage needs a terminal to show and to hear keys",
           "Start it in a terminal window, with neither input nor output redirected.");
     }
-    Loader.demand(set.path());
-    SetFiles files = SetFiles.of(set.path());
     planning.soon();
-    PlayableSet playable = Loader.playable(set.path(), streams);
+    Instant reading = Instant.now();
+    Loader.Loaded loaded = Loader.load(set.path());
+    PlayableSet playable = Loader.playable(loaded, streams);
     if (dryRun) {
       ShowMaker.show(playable.setList()).songs().forEach(this::tell);
       return ExitCode.DONE;
     }
-    return play(files, playable);
+    return play(SetFiles.asRead(set.path(), loaded.files(), reading), playable);
   }
 
   private void tell(ShowSong song) {
@@ -91,15 +92,17 @@ final class StageCommand implements Callable<Integer> {
     try (StageNight night =
         StageNight.open(files, playable, planning, anew, Clock.systemDefaultZone())) {
       night.begin();
-      loop(night.run());
+      loop(night);
     }
     return ExitCode.DONE;
   }
 
-  private void loop(StageRun run) throws IOException, InterruptedException {
+  private void loop(StageNight night) throws IOException, InterruptedException {
+    StageRun run = night.run();
     Palette palette = Palette.of(System.getenv(), streams.colour());
     try (StageScreen screen = StageScreen.open(palette, run::key)) {
       screen.show(run.frame(screen.width(), screen.height()));
+      night.plan();
       while (run.goesOn()) {
         screen.measure();
         screen.show(run.frame(screen.width(), screen.height()));

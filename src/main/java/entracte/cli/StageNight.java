@@ -22,6 +22,7 @@ final class StageNight implements AutoCloseable {
   private final Show show;
   private final StageJournal.Opened journal;
   private final StageRun run;
+  private final StagePlanner planner;
   private final Wiring wiring;
   private final int ports;
   private final SetFiles files;
@@ -35,7 +36,7 @@ final class StageNight implements AutoCloseable {
     journal = StageJournal.open(files.set(), show, files, anew);
     run = new StageRun(show, rig, journal.night(), journal.file(), clock);
     run.note(journal.note());
-    StagePlanner planner =
+    planner =
         new StagePlanner(
             playable.withDrone(), planning, pace(files.set(), rig), clock, files, run::event);
     String pedal = rig.footSwitch().map(FootSwitch::port).orElse("");
@@ -55,7 +56,7 @@ final class StageNight implements AutoCloseable {
   /**
    * Takes up the night whose journal lies beside the set, or opens a new one.
    *
-   * @param files those of the set, as they were before it was read
+   * @param files those of the set, as they were when it was read
    * @param anew whether to open a new one in any case
    */
   static StageNight open(
@@ -81,6 +82,11 @@ final class StageNight implements AutoCloseable {
         journal.resumed()
             ? new Event.Resumed(run.now(), basis, journal.changed())
             : new Event.Begun(run.now(), show.fingerprint(), show.order(), TrueRig.bare(), basis));
+  }
+
+  /** Plans what was asked for so far, and from now on; the first frame should not wait for it. */
+  void plan() {
+    planner.start();
   }
 
   /** How many ports are watched. */

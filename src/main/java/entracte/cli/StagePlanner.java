@@ -34,7 +34,7 @@ final class StagePlanner {
   private List<String> changed = List.of();
 
   /**
-   * @param files those of the set, as they were before it was read
+   * @param files those of the set, as they were when it was read
    */
   StagePlanner(
       PlayableSet set,
@@ -49,6 +49,10 @@ final class StagePlanner {
     this.pace = pace;
     this.clock = clock;
     this.told = told;
+  }
+
+  /** Begins to work at what was asked for. */
+  void start() {
     Thread thread = new Thread(this::work, "plans");
     thread.setDaemon(true);
     thread.start();

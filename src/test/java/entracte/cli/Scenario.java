@@ -13,6 +13,7 @@ import entracte.terminal.StageScreen;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.HexFormat;
@@ -121,8 +122,10 @@ final class Scenario implements AutoCloseable {
   }
 
   private void start() throws IOException, InterruptedException {
-    SetFiles files = SetFiles.of(set);
-    var playable = Loader.playable(set, new Streams(System.out, System.err, false, false));
+    Instant reading = Instant.now();
+    Loader.Loaded loaded = Loader.load(set);
+    var playable = Loader.playable(loaded, new Streams(System.out, System.err, false, false));
+    SetFiles files = SetFiles.asRead(set, loaded.files(), reading);
     night = StageNight.open(files, playable, Scenario::plan, false, clock);
     screen =
         window.stage(
@@ -131,6 +134,7 @@ final class Scenario implements AutoCloseable {
               keys.incrementAndGet();
             });
     night.begin();
+    night.plan();
     await(() -> night.run().portsKnown() == night.ports());
   }
 
