@@ -61,7 +61,6 @@ final class StageCommand implements Callable<Integer> {
           "the stage needs a terminal to show and to hear keys",
           "Start it in a terminal window, with neither input nor output redirected.");
     }
-    planning.soon();
     Instant reading = Instant.now();
     Loader.Loaded loaded = Loader.load(set.path());
     PlayableSet playable = Loader.playable(loaded, streams);

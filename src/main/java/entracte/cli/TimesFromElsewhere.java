@@ -41,9 +41,10 @@ final class TimesFromElsewhere {
   void of(Path file) throws IOException {
     List<Timed> times = read(file);
     Instant now = hearing.clock().now().instant();
+    int width = hearing.width();
     TimedMoves.into(log, times, sheet.get(), rig(), this::isSure, now)
         .lines()
-        .forEach(line -> LineTalk.fill(streams, line, hearing.width()));
+        .forEach(line -> LineTalk.fill(streams, line, width));
   }
 
   /** Only a clear yes counts; where nobody can answer there is none. */

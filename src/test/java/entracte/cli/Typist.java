@@ -78,7 +78,7 @@ final class Typist {
             () -> 1_000_000_000L * seconds.incrementAndGet()),
         false,
         saves,
-        venue);
+        () -> venue);
   }
 
   String out() {
