@@ -36,10 +36,6 @@ public record Dispatch(String gear, Outlet outlet, List<Timed> messages) {
     return new Dispatch(gear, outlet, messages.stream().map(Timed::now).toList());
   }
 
-  public int byteCount() {
-    return messages.stream().mapToInt(timed -> timed.message().bytes().length).sum();
-  }
-
   /** The bytes in hexadecimal, waits in between: {@code B0 40 00 C0 04 wait 100 ms B0 07 5A}. */
   public String hex() {
     return messages.stream()

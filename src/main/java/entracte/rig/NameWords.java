@@ -1,9 +1,9 @@
 package entracte.rig;
 
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -13,11 +13,13 @@ public final class NameWords {
   private static final Set<String> LOUDNESS =
       Set.of("gain", "drive", "boost", "overdrive", "level", "volume");
 
+  private static final Pattern BETWEEN = Pattern.compile("\\W+");
+
   private NameWords() {}
 
   /** {@code cutoff}, {@code cv} and {@code 1} of {@code Cutoff CV 1}. */
   public static Stream<String> of(String name) {
-    return Arrays.stream(name.strip().toLowerCase(Locale.ROOT).split("\\W+"));
+    return BETWEEN.splitAsStream(name.strip().toLowerCase(Locale.ROOT));
   }
 
   /** Whether a name holds one of these words, which are written small. */

@@ -46,6 +46,17 @@ final class TriggerTest {
   }
 
   @Test
+  void aNoteOnAnotherChannelIsNothing() {
+    assertEquals(
+        Sense.NOTHING, trigger("note 60 on channel 3").sense(new Message.NoteOn(4, 60, 9)));
+  }
+
+  @Test
+  void noMessageIsAKeyOfAKeyboard() {
+    assertEquals(Sense.NOTHING, trigger("page down").sense(new Message.NoteOn(1, 60, 9)));
+  }
+
+  @Test
   void whatIsWrittenIsReadBack() {
     for (String text :
         List.of("cc 0", "cc 127 on channel 16", "note 60", "program 128", "page down", "space")) {
@@ -75,6 +86,9 @@ final class TriggerTest {
   void aPressTellsWhatToWrite() {
     assertEquals("cc 80", Trigger.pressedBy(new Message.ControlChange(1, 80, 127)).get().written());
     assertEquals("program 1", Trigger.pressedBy(new Message.ProgramChange(1, 0)).get().written());
+    assertEquals("note 60", Trigger.pressedBy(new Message.NoteOn(1, 60, 1)).get().written());
+    assertEquals("cc 80", Trigger.pressedBy(new Message.ControlChange(1, 80, 64)).get().written());
+    assertEquals(Optional.empty(), Trigger.pressedBy(new Message.ControlChange(1, 80, 63)));
     assertEquals(Optional.empty(), Trigger.pressedBy(new Message.ControlChange(1, 80, 0)));
     assertEquals(Optional.empty(), Trigger.pressedBy(new Message.NoteOn(1, 80, 0)));
   }
