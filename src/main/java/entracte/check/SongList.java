@@ -9,9 +9,6 @@ import java.util.Map;
 
 /** A set has songs, told apart by name, and its encores at the end. */
 final class SongList {
-  /** A year of nights; the planner keeps something for every two songs. */
-  private static final int MOST = 1000;
-
   private final Findings findings;
 
   SongList(Findings findings) {
@@ -22,12 +19,6 @@ final class SongList {
     if (set.songs().isEmpty()) {
       findings.error(
           set, "the set has no songs", "List them under \"songs\", each with its patch.");
-    }
-    if (set.songs().size() > MOST) {
-      findings.error(
-          set.songs().get(MOST),
-          "the set has " + set.songs().size() + " songs; " + MOST + " can be planned",
-          "Make a set of each night; sets may share their rig and their patches.");
     }
     checkNames(set.songs());
     checkFallback(set);

@@ -41,6 +41,9 @@ public final class SetReader {
 
   private static final int HIGHEST_A4_HZ = 480;
 
+  /** A year of nights; the planner keeps something for every two songs. */
+  private static final int MOST_SONGS = 1000;
+
   private final FileName file;
   private final Notebook notes;
   private final SourceFiles files;
@@ -152,16 +155,27 @@ public final class SetReader {
                     written.place()));
   }
 
-  /** The songs; none at all if they cannot be read, an empty list if the set has none. */
+  /**
+   * The songs; none at all if they cannot be read or are too many, an empty list if the set has
+   * none.
+   */
   private Optional<List<Song>> songs(Fields fields, SongReader.Gap gap, OrderReader order) {
     Optional<Entry> entry = fields.entry("songs");
     if (entry.isEmpty()) {
       return Optional.of(List.of());
     }
+    List<Tree> written = shapes.items(entry.get()).map(Tree.Items::list).orElse(List.of());
+    if (written.size() > MOST_SONGS) {
+      notes.error(
+          written.get(MOST_SONGS).place(),
+          "the set has " + written.size() + " songs; " + MOST_SONGS + " can be planned",
+          "Make a set of each night; sets may share their rig and their patches.");
+      return Optional.empty();
+    }
     SongReader reader = new SongReader(file, patches, order, notes);
     List<Song> songs = new ArrayList<>();
     int number = 0;
-    for (Tree tree : shapes.items(entry.get()).map(Tree.Items::list).orElse(List.of())) {
+    for (Tree tree : written) {
       number++;
       if (tree.table().isPresent()) {
         songs.add(reader.read(tree.table().get(), number, gap));

@@ -1,9 +1,7 @@
 package entracte.check;
 
 import entracte.setlist.Patch;
-import entracte.setlist.Song;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The list of songs itself. */
@@ -15,23 +13,6 @@ final class SongListTest extends MistakesTest {
     assertSaid(
         List.of("error: the set has no songs / List them under \"songs\", each with its patch."),
         RIG);
-  }
-
-  @Test
-  void aSetIsANightAndNoArchive() {
-    assertSaid(List.of(), RIG, songs(1000));
-    assertSaid(
-        List.of(
-            "error: the set has 1001 songs; 1000 can be planned"
-                + " / Make a set of each night; sets may share their rig and their patches."),
-        RIG,
-        songs(1001));
-  }
-
-  private static Song[] songs(int count) {
-    return IntStream.range(0, count)
-        .mapToObj(song -> PatchBuilder.song("Song " + song, VOICE))
-        .toArray(Song[]::new);
   }
 
   @Test

@@ -46,6 +46,18 @@ final class SetMistakesTest {
   }
 
   @Test
+  void aSetIsANightAndNoArchive() {
+    assertEquals(1000, read(HEAD + "songs:\n" + SONG.repeat(1000)).setList().get().songs().size());
+    ReadSet archive = read(HEAD + "songs:\n" + SONG.repeat(1001));
+    assertEquals(
+        List.of(
+            "set.yaml:2004:3: the set has 1001 songs; 1000 can be planned"
+                + " | Make a set of each night; sets may share their rig and their patches."),
+        new Folder(folder).lines(archive.findings()));
+    assertTrue(archive.setList().isEmpty());
+  }
+
+  @Test
   void whatASetCannotDoWithout() {
     says(
         "songs: []",
