@@ -2,8 +2,10 @@ package entracte.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.ToLongFunction;
 
@@ -14,13 +16,19 @@ import java.util.function.ToLongFunction;
  * cords that there are: the one that seemed best, then those that the flow of cords speaks best of.
  */
 final class Lookout {
-  private static final int HOPES = 12;
+  private static final int HOPES = 40;
   private static final int FLOWS = 20;
+
+  /** How many castings are looked at: in a small set, where that takes no time, very many. */
+  private static final int SIGHTINGS = 80;
+
+  private static final int SIGHTINGS_IN_A_SMALL_SET = 2000;
 
   private final Problem problem;
   private final Annealer annealer;
   private final BooleanSupplier stop;
   private final Sightings seen;
+  private final boolean lengthMatters;
   private final ToLongFunction<Plan> weigh;
 
   /** What a plan must weigh less than. */
@@ -50,7 +58,9 @@ final class Lookout {
     this.weigh = weigh;
     this.below = below;
     this.stop = stop;
-    seen = new Sightings(below);
+    boolean small = Search.isSmall(problem);
+    seen = new Sightings(small ? SIGHTINGS_IN_A_SMALL_SET : SIGHTINGS, below);
+    lengthMatters = problem.rig.rig.cords().lengthMatters();
     annealer.report(seen);
   }
 
@@ -79,11 +89,17 @@ final class Lookout {
     }
   }
 
+  /** Those that differ in the names of what nothing tells apart are one. */
   private List<Hope> hopes() {
     List<Hope> hopes = new ArrayList<>();
+    LowestFirst names = new LowestFirst(problem);
+    Set<List<Integer>> known = new HashSet<>();
     for (Sightings.Sighting sighting : seen.cheapest()) {
       if (stop.getAsBoolean()) {
         break;
+      }
+      if (!lengthMatters && !known.add(Sightings.key(names.of(sighting.casting())))) {
+        continue;
       }
       Layout layout = new Layout(problem, sighting.casting().copy());
       if (!Finish.mayFlow(layout)) {

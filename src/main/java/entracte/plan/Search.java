@@ -116,6 +116,10 @@ final class Search {
   }
 
   private boolean isSmall() {
+    return isSmall(problem);
+  }
+
+  static boolean isSmall(Problem problem) {
     return problem.songs() <= SMALL_SET;
   }
 

@@ -12,15 +12,16 @@ import java.util.Map;
  * is best can be told only when each is finished with the cords that there are.
  */
 final class Sightings {
-  private static final int MOST = 80;
-
   /** A casting and what it costs with an endless bag. */
   record Sighting(long cost, Casting casting) {}
 
   private final Map<List<Integer>, Sighting> seen = new HashMap<>();
+  private final int most;
   private long below;
 
-  Sightings(long below) {
+  /** Keeps {@code most} castings that cost less than {@code below}. */
+  Sightings(int most, long below) {
+    this.most = most;
     this.below = below;
   }
 
@@ -30,16 +31,17 @@ final class Sightings {
       return;
     }
     List<Integer> key = key(casting);
-    if (!seen.containsKey(key)) {
+    Sighting before = seen.get(key);
+    if (before == null || cost < before.cost()) {
       seen.put(key, new Sighting(cost, casting.copy()));
-      if (seen.size() >= 2 * MOST) {
+      if (seen.size() >= 2 * most) {
         forgetTheDear();
       }
     }
   }
 
-  /** What tells castings apart; which channels are shut as well. */
-  private static List<Integer> key(Casting casting) {
+  /** What tells castings apart; of those that differ in channels shut alone one is enough. */
+  static List<Integer> key(Casting casting) {
     List<Integer> key = new ArrayList<>();
     for (int s = 0; s < casting.shape.length; s++) {
       key.add(casting.shape[s]);
@@ -50,15 +52,12 @@ final class Sightings {
         key.add(strip);
       }
     }
-    for (boolean[] shut : casting.shut) {
-      key.add(Arrays.hashCode(shut));
-    }
     return key;
   }
 
   private void forgetTheDear() {
     List<Sighting> cheapest = cheapest();
-    below = cheapest.get(MOST - 1).cost();
+    below = cheapest.get(most - 1).cost();
     seen.clear();
     cheapest.forEach(sighting -> seen.put(key(sighting.casting()), sighting));
   }
@@ -68,7 +67,7 @@ final class Sightings {
     Comparator<Sighting> byCost = Comparator.comparingLong(Sighting::cost);
     Comparator<Sighting> byKey =
         (a, b) -> Arrays.compare(figures(a.casting()), figures(b.casting()));
-    return seen.values().stream().sorted(byCost.thenComparing(byKey)).limit(MOST).toList();
+    return seen.values().stream().sorted(byCost.thenComparing(byKey)).limit(most).toList();
   }
 
   private static int[] figures(Casting casting) {

@@ -57,6 +57,13 @@ final class PlannerAgainstOracleTest {
     assertAgreement(FULL);
   }
 
+  /** The cheapest castings to look at make dear plans with the cords in this bag. */
+  @Test
+  void theyAgreeWhereTheBagTurnsTheOrderOfCastingsRound() {
+    compare(RandomSets.any(94, 4, 8), MANY_EFFORT, true, true);
+    assertAgreement(1);
+  }
+
   @Test
   @Tag("heavy")
   void theyAgreeOnManySetsDownToTheSetUp() {
