@@ -260,10 +260,13 @@ final class WindowProof {
   private boolean chooses(int song, int place, int q) {
     Shape shape = shape(song);
     int module = casting.module[song][shape.roleOfStrip[q]];
-    if (StripChoice.isOwn(rig, shape, q, module)) {
-      return reaches(song, place + 1);
-    }
     int first = StripChoice.firstOfGroup(rig, shape, q, module);
+    if (StripChoice.isOwn(rig, shape, q, module)) {
+      putStrip(song, q, first);
+      boolean found = isBelowLimit(song, place + 1) && reaches(song, place + 1);
+      putStrip(song, q, CordLedger.NOTHING);
+      return found;
+    }
     int number = shape.strips.get(q).number();
     int count = StripChoice.count(rig, shape, q, module);
     boolean freshTried = false;
@@ -316,13 +319,12 @@ final class WindowProof {
     return found;
   }
 
+  /** Its strips come later, the only one there is as well: an {@link Outlook} counts on that. */
   private void put(int song, int role, int module) {
     Shape shape = shape(song);
     ledger.edits().recast(casting, song, role, module);
     for (int q = shape.firstStrip[role]; q < shape.firstStrip[role + 1]; q++) {
-      boolean own = module != Casting.UNCAST && StripChoice.isOwn(rig, shape, q, module);
-      int strip = own ? StripChoice.firstOfGroup(rig, shape, q, module) : CordLedger.NOTHING;
-      ledger.edits().takeStrip(song, q, strip);
+      ledger.edits().takeStrip(song, q, CordLedger.NOTHING);
     }
     ledger.apply();
     ledger.accept();

@@ -64,6 +64,14 @@ final class PlannerAgainstOracleTest {
     assertAgreement(1);
   }
 
+  /** A role for which one kind of module has a single jack, and another has several. */
+  @Test
+  void noBoundCountsACordTwiceWhereKindsDifferInTheirJacks() {
+    compare(RandomSets.any(172, 4, 6), MANY_EFFORT, true, true);
+    compare(RandomSets.any(192, 3, 6), MANY_EFFORT, true, true);
+    assertAgreement(2);
+  }
+
   @Test
   @Tag("heavy")
   void theyAgreeOnManySetsDownToTheSetUp() {
