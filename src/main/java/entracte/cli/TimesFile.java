@@ -24,6 +24,9 @@ final class TimesFile {
   private static final String EXAMPLE =
       "Write changeover, move, seconds, with commas between: Bread Clock, 3, 4.5.";
 
+  private static final String HOW_RUNS_TRAVEL =
+      "It keeps no times of moves. The runs are in rehearsal.log; to take them along, copy that.";
+
   private final Path file;
   private final Set<String> changeovers = new HashSet<>();
   private final List<Timed> times = new ArrayList<>();
@@ -62,7 +65,7 @@ final class TimesFile {
     List<Field> fields = fields(line);
     if (line.startsWith(HEADS_OF_CSV)) {
       isOurs = true;
-      find(number, 1, line, "--csv has printed this", "Its runs are in the log already.");
+      find(number, 1, line, "--csv has printed this", HOW_RUNS_TRAVEL);
     } else if (fields.size() < FIELDS) {
       parted(number, line, fields);
     } else if (!(first && areHeads(fields))) {

@@ -23,9 +23,12 @@ final class Overview {
 
   private static final double EVEN = 0.5;
   private static final String NONE = "-";
+  private static final String TRY_IT = "try it";
   private static final String KEY =
       "next: what the next run may take, in minutes and seconds; %s: how many more runs until these"
-          + " are the odds; try it: so they look, but it was never timed.";
+          + " are the odds%s.";
+
+  private static final String UNTIMED = "; try it: so they look, but it was never timed";
 
   private final Learned learned;
   private final Learned before;
@@ -50,7 +53,8 @@ final class Overview {
     List<String> lines = new ArrayList<>();
     lines.add(row("to", "runs", "next", "gap", "odds", "before", forSafe(), "song"));
     standings.forEach(standing -> lines.add(row(standing)));
-    lines.add(String.format(KEY, forSafe()));
+    boolean untimed = standings.stream().anyMatch(s -> need(s).equals(TRY_IT));
+    lines.add(String.format(KEY, forSafe(), untimed ? UNTIMED : ""));
     return lines;
   }
 
@@ -123,7 +127,7 @@ final class Overview {
       return NONE;
     }
     if (standing.odds().getAsDouble() >= safe) {
-      return standing.outlook().runs() > 0 ? "safe" : "try it";
+      return standing.outlook().runs() > 0 ? "safe" : TRY_IT;
     }
     Needed needed = standing.needed(safe);
     return needed.chance() < EVEN ? "hardly" : Math.max(1, needed.likely()) + " more";

@@ -6,6 +6,8 @@ import java.util.Locale;
 
 /** What is said before and after a timed run. */
 final class RunWords {
+  private static final double LEAST = 0.05;
+
   private RunWords() {}
 
   /** {@code To 3 Late Bus: 10 moves, about 60 s of a gap of 40 s; odds of making it 12 %.} */
@@ -46,7 +48,14 @@ final class RunWords {
       return took + ".";
     }
     double spare = cue.gapSeconds().getAsDouble() - run.seconds();
-    return took + "; " + TimeText.of(Math.abs(spare)) + (spare >= 0 ? " to spare." : " too long.");
+    return took + "; " + exactly(Math.abs(spare)) + (spare >= 0 ? " to spare." : " too long.");
+  }
+
+  /** Less than a second is told in tenths. */
+  private static String exactly(double seconds) {
+    return seconds >= LEAST && seconds < 1
+        ? String.format(Locale.ROOT, "%.1f s", seconds)
+        : TimeText.of(seconds);
   }
 
   /** {@code 4.6 s is far quicker than the 1 min 18 s to be expected; was that all of it?}. */

@@ -185,7 +185,9 @@ public final class Summary {
   private static String next(Standing best) {
     String gain =
         best.overSaved() * 10 >= 1
-            ? "one more run brings it some " + tenths(best.overSaved()) + " s nearer to its gap."
+            ? "one more run takes some "
+                + tenths(best.overSaved())
+                + " s off what it may run over, good nights and bad taken together."
             : "one more run makes it some " + tenths(best.secondsSaved()) + " s quicker.";
     return "the way to " + best.cue().number() + " " + best.cue().song() + "; " + gain;
   }

@@ -105,7 +105,7 @@ class TimesFileTest {
         times.csv:1:1: error: --csv has printed this
           when,where,to,moves,run,seconds,expected,slips
           ^
-          Its runs are in the log already.
+          It keeps no times of moves. The runs are in rehearsal.log; to take them along, copy that.
         """,
         told("when,where,to,moves,run,seconds,expected,slips\na,b,c,d,1,2,3,4\n"));
   }
