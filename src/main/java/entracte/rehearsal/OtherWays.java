@@ -27,14 +27,14 @@ final class OtherWays {
             + ", before the plan changed; they tell of your hands, but not of these moves.");
   }
 
-  /** What a run of one changeover makes of the times of all others; nothing if it is too little. */
+  /** What a run of one makes of the next times of all others; nothing if it is too little. */
   static Optional<String> moved(CueSheet sheet, Cue run, Learned before, Learned now) {
     double was = 0;
     double is = 0;
     for (Cue cue : sheet.cues()) {
       if (!cue.setUp() && cue.number() != run.number()) {
-        was += before.seconds(cue.steps());
-        is += now.seconds(cue.steps());
+        was += before.outlook(cue.steps()).typical(1);
+        is += now.outlook(cue.steps()).typical(1);
       }
     }
     double change = was > 0 ? is / was - 1 : 0;
@@ -42,8 +42,9 @@ final class OtherWays {
       return Optional.empty();
     }
     return Optional.of(
-        "It tells of your hands as well: the other changeovers are now expected to take "
+        "It tells of your hands as well: the next runs of the other changeovers are now expected to"
+            + " take "
             + Math.round(Math.abs(change) * WHOLE)
-            + (change < 0 ? " % less, and their odds rise." : " % more, and their odds fall."));
+            + (change < 0 ? " % less." : " % more."));
   }
 }

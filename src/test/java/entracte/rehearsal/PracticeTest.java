@@ -69,7 +69,7 @@ class PracticeTest {
     assertTrue(said.get(said.size() - 3).startsWith("Odds of the gap next time: "));
     assertTrue(
         said.get(said.size() - 2)
-            .startsWith("It tells of your hands as well: the other changeovers are now expected"),
+            .startsWith("It tells of your hands as well: the next runs of the other changeovers"),
         said.toString());
     assertEquals(
         "Enter goes on, r once more, w withdraws this time, q ends: ", said.get(said.size() - 1));
