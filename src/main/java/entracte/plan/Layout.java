@@ -17,8 +17,7 @@ final class Layout {
 
   private final boolean[] shutForFree;
 
-  /** Cords that no length in stock can reach. */
-  private int tooFar;
+  private final LengthCount lengths;
 
   Layout(Problem problem, Casting casting) {
     this(problem, casting, new boolean[problem.songs()], problem.parking);
@@ -43,6 +42,7 @@ final class Layout {
     cords = new CordLedger(rig, problem.columns(), firstUse[problem.columns()], parking);
     controls = new ControlLedger(problem.startPosition, problem.columns(), problem.weights);
     jumpers = new JumperLedger(rig);
+    lengths = new LengthCount(problem);
     for (int use = 0; use < problem.startCords.length; use++) {
       cords.plug(use, 0, problem.startCords[use][0], problem.startCords[use][1]);
     }
@@ -92,7 +92,7 @@ final class Layout {
       return;
     }
     cords.plug(use(song, cord), song + 1, source, sink);
-    tooFar += isTooFar(source, sink) ? 1 : 0;
+    lengths.plug(song, source, sink);
   }
 
   void unplug(int song, int cord) {
@@ -101,7 +101,7 @@ final class Layout {
       changePending(song, cord, -1);
       return;
     }
-    tooFar -= isTooFar(cords.sourceOf[use], cords.sinkOf[use]) ? 1 : 0;
+    lengths.unplug(song, cords.sourceOf[use], cords.sinkOf[use]);
     cords.unplug(use);
   }
 
@@ -123,11 +123,6 @@ final class Layout {
     return socket != CordLedger.NOTHING
         ? new int[] {socket}
         : StripChoice.sockets(rig, shape(song), end, module);
-  }
-
-  private boolean isTooFar(int source, int sink) {
-    return problem.lengthNeeded[rig.moduleOfSocket[source]][rig.moduleOfSocket[sink]]
-        == Problem.TOO_FAR;
   }
 
   /** Puts a role onto its module: the module plays, its controls and jumpers are wanted. */
@@ -248,8 +243,8 @@ final class Layout {
     return cost;
   }
 
-  /** What makes the casting impossible: jumpers wanted two ways, and cords that cannot reach. */
+  /** What makes the casting impossible: jumpers wanted two ways, and cords too short or too few. */
   int faults() {
-    return jumpers.conflicts() + tooFar;
+    return jumpers.conflicts() + lengths.missing();
   }
 }

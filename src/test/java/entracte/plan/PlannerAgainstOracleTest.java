@@ -64,6 +64,13 @@ final class PlannerAgainstOracleTest {
     assertAgreement(1);
   }
 
+  /** One song needs every cord in the bag, and but one of them is long. */
+  @Test
+  void theyAgreeWhereOneSongNeedsTheWholeBag() {
+    compare(RandomSets.any(138, 3, 8), MANY_EFFORT, true, true);
+    assertAgreement(1);
+  }
+
   /** A role for which one kind of module has a single jack, and another has several. */
   @Test
   void noBoundCountsACordTwiceWhereKindsDifferInTheirJacks() {
