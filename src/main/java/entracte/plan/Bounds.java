@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntSupplier;
 
 /**
  * Lower bounds on the changeovers of every window of neighbouring songs, small windows first. What
@@ -44,12 +45,17 @@ final class Bounds {
     return bound[0][problem.songs()];
   }
 
+  /** Works on all windows up to a length, but not on the whole. */
+  void improveSmall(int longest, long nodes) {
+    improve(longest, nodes, () -> 1);
+  }
+
   /**
-   * Works on all windows up to a length, with so many steps for each.
+   * Works on all windows up to a length and on the whole, with so many steps for each.
    *
-   * @param enough the moves of the best plan: the whole needs no better bound
+   * @param enough the moves of the best plan so far: the whole needs no better bound
    */
-  void improve(int longest, long nodes, int enough) {
+  void improve(int longest, long nodes, IntSupplier enough) {
     for (int length = problem.start.midSet() ? 1 : 2; length <= problem.songs(); length++) {
       boolean tries = length <= longest || length == problem.songs();
       List<Callable<Void>> tasks = new ArrayList<>();
@@ -57,7 +63,10 @@ final class Bounds {
         int first = from;
         int end = from + length;
         join(first, end);
-        if (tries && !exact[first][end] && whole() < enough && (length > 1 || from == 0)) {
+        if (tries
+            && !exact[first][end]
+            && whole() < enough.getAsInt()
+            && (length > 1 || from == 0)) {
           tasks.add(
               () -> {
                 prove(first, end, nodes, enough);
@@ -76,7 +85,7 @@ final class Bounds {
     }
   }
 
-  private void prove(int from, int to, long nodes, int enough) {
+  private void prove(int from, int to, long nodes, IntSupplier enough) {
     boolean isWhole = from == 0 && to == problem.songs();
     if (isWhole && PastStates.suit(problem) && problem.songs() > 1) {
       return;
@@ -85,7 +94,8 @@ final class Bounds {
       return;
     }
     WindowProof proof = new WindowProof(problem.window(from, to), following(from, to), stop);
-    bound[from][to] = proof.prove(bound[from][to], isWhole ? enough : Integer.MAX_VALUE, nodes);
+    bound[from][to] =
+        proof.prove(bound[from][to], isWhole ? enough.getAsInt() : Integer.MAX_VALUE, nodes);
     exact[from][to] = proof.isExact();
     if (isWhole) {
       found = proof.found();
@@ -105,11 +115,11 @@ final class Bounds {
   }
 
   /** The whole set, on all cores at once; each share keeps what it has learnt for the next time. */
-  private void proveWhole(long nodes, int enough) {
+  private void proveWhole(long nodes, IntSupplier enough) {
     int songs = problem.songs();
     if (!PastStates.suit(problem)
         || songs < 2
-        || whole() >= enough
+        || whole() >= enough.getAsInt()
         || exact[0][songs]
         || stop.getAsBoolean()) {
       return;
@@ -122,7 +132,7 @@ final class Bounds {
       parts.add(part);
     }
     boolean inVain = true;
-    while (inVain && whole() < enough) {
+    while (inVain && whole() < enough.getAsInt()) {
       int limit = whole() + 1;
       List<Callable<Boolean>> tasks = new ArrayList<>();
       parts.forEach(part -> tasks.add(() -> part.isInVain(limit)));

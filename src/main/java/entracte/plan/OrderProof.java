@@ -87,7 +87,7 @@ final class OrderProof {
     int bound = pairs.of(order);
     Bounds bounds = new Bounds(problem.inOrder(order), workers, stop);
     for (int round = 0; round < ROUNDS && bound < enough() && !stop.getAsBoolean(); round++) {
-      bounds.improve(round + 3, NODES << round, enough());
+      bounds.improve(round + 3, NODES << round, this::enough);
       bound = Math.max(bound, bounds.whole());
       if (bound < enough()) {
         look(order, STEPS_PER_SONG << round);

@@ -3,6 +3,7 @@ package entracte.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
@@ -46,7 +47,10 @@ final class Search {
 
   private Stock stock = Stock.LOOSE;
 
-  private Optional<Plan> best = Optional.empty();
+  /** Read by the proof as well. */
+  private volatile Optional<Plan> best = Optional.empty();
+
+  private Plan touched;
   private Casting bestCasting;
   private int bound;
   private int setUpBound;
@@ -66,35 +70,11 @@ final class Search {
   Result run() {
     try (Workers workers = new Workers()) {
       Bounds bounds = new Bounds(toBound, workers, time::proofMustStop);
-      if (options.near().isPresent()) {
-        keepIfBetter(bestCasting, finish.plan(bestCasting));
-        tell();
+      if (rounds() == 1 && options.near().isEmpty()) {
+        atOnce(workers, bounds);
       } else {
-        time.beginFirstProof();
-        bounds.improve(2, proofSteps(FIRST_PROOF_STEPS), 1);
-        bound = bounds.whole();
+        inRounds(workers, bounds);
       }
-      int round = 0;
-      for (; round < rounds() && !isProven() && !time.mustStop(); round++) {
-        long longer = Timekeeper.longer(round);
-        time.beginRound();
-        anneal(workers, round, longer);
-        lookOut(workers, round, longer);
-        tell();
-        if (best.isPresent() && !time.mustStop()) {
-          time.beginProof();
-          bounds.improve(round + 3, proofSteps(PROOF_STEPS) * longer, best.get().moves());
-          bound = Math.max(bound, bounds.whole());
-          if (toBound == problem) {
-            bounds.found().ifPresent(this::keepIfBetter);
-          }
-          tell();
-          proveQuickest(QUICKEST_STEPS * longer);
-        }
-      }
-    }
-    if (best.isPresent() && options.near().isEmpty()) {
-      best = Optional.of(new LastTouch(problem, options, time::isOver).of(best.get(), bestCasting));
     }
     return best.<Result>map(this::planned)
         .orElse(
@@ -102,6 +82,70 @@ final class Search {
                 time.isUp()
                     ? "The time was up before one was found; --seconds gives it more."
                     : "No casting was found that the jumpers and the cords in stock can serve."));
+  }
+
+  /** One round alone, and beside it the proof, for the cores that the search leaves idle. */
+  private void atOnce(Workers workers, Bounds bounds) {
+    CompletableFuture<Void> proof =
+        CompletableFuture.runAsync(
+            () -> {
+              bounds.improveSmall(2, proofSteps(FIRST_PROOF_STEPS));
+              bounds.improve(3, proofSteps(PROOF_STEPS), this::enough);
+            });
+    anneal(workers, 0, 1);
+    lookOut(workers, 0, 1);
+    tell();
+    touch();
+    proof.join();
+    take(bounds);
+    touch();
+  }
+
+  private void inRounds(Workers workers, Bounds bounds) {
+    if (options.near().isPresent()) {
+      keepIfBetter(bestCasting, finish.plan(bestCasting));
+      tell();
+    } else {
+      time.beginFirstProof();
+      bounds.improveSmall(2, proofSteps(FIRST_PROOF_STEPS));
+      bound = bounds.whole();
+    }
+    for (int round = 0; round < rounds() && !isProven() && !time.mustStop(); round++) {
+      long longer = Timekeeper.longer(round);
+      time.beginRound();
+      anneal(workers, round, longer);
+      lookOut(workers, round, longer);
+      tell();
+      if (best.isPresent() && !time.mustStop()) {
+        time.beginProof();
+        bounds.improve(round + 3, proofSteps(PROOF_STEPS) * longer, this::enough);
+        take(bounds);
+        proveQuickest(QUICKEST_STEPS * longer);
+      }
+    }
+    touch();
+  }
+
+  /** Takes over what the proof has found. */
+  private void take(Bounds bounds) {
+    bound = Math.max(bound, bounds.whole());
+    if (toBound == problem) {
+      bounds.found().ifPresent(this::keepIfBetter);
+    }
+    tell();
+  }
+
+  /** The bound that no proof need surpass. */
+  private int enough() {
+    return best.map(Plan::moves).orElse(Integer.MAX_VALUE);
+  }
+
+  /** Gives the best plan its last touch, once; one that is near another is left as it is. */
+  private void touch() {
+    if (options.near().isEmpty() && best.isPresent() && best.get() != touched) {
+      touched = new LastTouch(problem, options, time::isOver).of(best.get(), bestCasting);
+      best = Optional.of(touched);
+    }
   }
 
   /** A round takes twice as long as the one before; small sets get more of them. */

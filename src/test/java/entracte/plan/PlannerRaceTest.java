@@ -93,7 +93,7 @@ final class PlannerRaceTest {
     try (Workers workers = new Workers()) {
       for (int song = 1; song < pairs.length; song++) {
         Bounds bounds = new Bounds(problem.window(song - 1, song + 1), workers, () -> false);
-        bounds.improve(2, 2_000, Integer.MAX_VALUE);
+        bounds.improve(2, 2_000, () -> Integer.MAX_VALUE);
         pairs[song] = start.midSet() && song == 1 ? 0 : bounds.whole();
       }
     }
