@@ -52,7 +52,31 @@ public final class AppImage {
     if (code != 0) {
       throw new IllegalStateException("jpackage ended with " + code);
     }
+    archiveClasses(app);
     System.out.printf(Locale.ROOT, "%s: %.0f MB%n", app, bytes(app) / MEGABYTE);
+  }
+
+  /** Lets the small Java take up its own classes at once, as a whole JDK does as it comes. */
+  private static void archiveClasses(Path app) throws IOException {
+    List<String> dump = List.of(java(app).toString(), "-Xshare:dump", "-Xlog:disable");
+    Process dumping = new ProcessBuilder(dump).inheritIO().start();
+    try {
+      if (dumping.waitFor() != 0) {
+        throw new IllegalStateException(dump + " ended with " + dumping.exitValue());
+      }
+    } catch (InterruptedException interrupted) {
+      dumping.destroy();
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** The packager has a place of its own for it on each system. */
+  private static Path java(Path app) throws IOException {
+    try (Stream<Path> all = Files.walk(app)) {
+      return all.filter(file -> file.endsWith("bin/java") || file.endsWith("bin/java.exe"))
+          .findFirst()
+          .orElseThrow(() -> new IllegalStateException("no Java in " + app));
+    }
   }
 
   private static List<String> words(Path input, Path app, String version) {
