@@ -247,4 +247,12 @@ final class Layout {
   int faults() {
     return jumpers.conflicts() + lengths.missing();
   }
+
+  /**
+   * Whether it is impossible with any modules in place of those that {@link Alike} takes for the
+   * same: these differ in how many cords of each length they take.
+   */
+  boolean isHopeless() {
+    return jumpers.conflicts() + lengths.tooFar() > 0;
+  }
 }

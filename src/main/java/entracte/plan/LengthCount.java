@@ -20,6 +20,7 @@ final class LengthCount {
   private final int[][] needing;
 
   private int missing;
+  private int tooFar;
 
   LengthCount(Problem problem) {
     this.problem = problem;
@@ -34,14 +35,18 @@ final class LengthCount {
 
   void plug(int song, int source, int sink) {
     int[] cords = needing[song];
-    for (int i = indexOf(source, sink); i >= 0; i--) {
+    int index = indexOf(source, sink);
+    tooFar += index == lengths.length ? 1 : 0;
+    for (int i = index; i >= 0; i--) {
       missing += cords[i]++ >= stock[i] ? 1 : 0;
     }
   }
 
   void unplug(int song, int source, int sink) {
     int[] cords = needing[song];
-    for (int i = indexOf(source, sink); i >= 0; i--) {
+    int index = indexOf(source, sink);
+    tooFar -= index == lengths.length ? 1 : 0;
+    for (int i = index; i >= 0; i--) {
       missing -= --cords[i] >= stock[i] ? 1 : 0;
     }
   }
@@ -55,5 +60,10 @@ final class LengthCount {
   /** How many cords the songs lack; one may be counted with several lengths. */
   int missing() {
     return missing;
+  }
+
+  /** How many of the cords are longer than any. */
+  int tooFar() {
+    return tooFar;
   }
 }

@@ -340,7 +340,7 @@ final class WindowProof {
 
   private boolean isBelowLimit(int song, int place) {
     int sure = Weights.changeoverMoves(ledger.moves()) + following[song];
-    return ledger.layout.faults() == 0
+    return !ledger.layout.isHopeless()
         && sure < limit
         && sure + outlooks[song].atLeast(ledger, place) < limit;
   }

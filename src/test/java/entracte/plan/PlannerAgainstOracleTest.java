@@ -9,6 +9,7 @@ import entracte.plan.sample.RandomSets;
 import entracte.plan.sample.Sample;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -71,6 +72,13 @@ final class PlannerAgainstOracleTest {
     assertAgreement(1);
   }
 
+  /** Modules of one kind are the same to a proof, though each takes cords of other lengths. */
+  @Test
+  void noBoundTakesTheReachOfOneModuleForThatOfItsLike() {
+    compare(RandomSets.any(254, 5, 8), MANY_EFFORT, false, false, options -> options.withRounds(1));
+    assertAgreement(1);
+  }
+
   /** A role for which one kind of module has a single jack, and another has several. */
   @Test
   void noBoundCountsACordTwiceWhereKindsDifferInTheirJacks() {
@@ -94,6 +102,15 @@ final class PlannerAgainstOracleTest {
   }
 
   private void compare(Sample sample, double effort, boolean mustBeBest, boolean setUpToo) {
+    compare(sample, effort, mustBeBest, setUpToo, options -> options);
+  }
+
+  private void compare(
+      Sample sample,
+      double effort,
+      boolean mustBeBest,
+      boolean setUpToo,
+      UnaryOperator<Options> how) {
     Answer answer = CpSatOracle.solve(sample.set(), sample.start(), effort);
     if (answer.state() != Answer.State.OPTIMAL) {
       return;
@@ -101,7 +118,7 @@ final class PlannerAgainstOracleTest {
     solved++;
     assertEquals(
         List.of(), Verifier.verify(answer.plan().orElseThrow()), sample + ", the oracle's");
-    Options options = Options.defaults().withStart(sample.start());
+    Options options = how.apply(Options.defaults().withStart(sample.start()));
     Result result = Planner.plan(sample.set(), options);
     if (!(result instanceof Result.Planned planned)) {
       if (mustBeBest || !(result instanceof Result.NoneFound)) {
