@@ -205,9 +205,7 @@ final class Tracking {
     List<Owner> owners =
         Stream.concat(
                 Stream.of(out.owner()),
-                in.sinks().stream()
-                    .map(JackUse::owner)
-                    .filter(owner -> owner.role() == out.owner().role()))
+                in.sinks().stream().filter(sink -> passes(part, sink, out)).map(JackUse::owner))
             .toList();
     return part.settings().stream()
         .filter(each -> owners.contains(each.owner()) && each.control().equals(knob.name()))
