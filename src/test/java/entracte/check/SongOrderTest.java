@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 import org.junit.jupiter.api.Test;
 
 /** Rules for the order of songs: what they permit, and what is wrong with them. */
@@ -62,20 +63,21 @@ class SongOrderTest {
     return SetBuilder.say(SetBuilder.check(set).findings());
   }
 
-  /** All permitted orders, as words. */
+  /** All permitted orders, as words: looked at as a whole, and song by song. */
   private static List<String> orders(SetList set) {
     List<String> found = new ArrayList<>();
+    List<String> stepByStep = new ArrayList<>();
     PermittedOrders permitted = new PermittedOrders(set, set.order());
     extend(permitted, new int[0], set, found);
+    follow(permitted, new int[0], set, stepByStep);
+    assertEquals(found, stepByStep);
     return found;
   }
 
   private static void extend(PermittedOrders all, int[] start, SetList set, List<String> found) {
     if (start.length == all.songs()) {
       if (all.permits(start)) {
-        StringBuilder word = new StringBuilder();
-        Arrays.stream(start).forEach(song -> word.append(set.songs().get(song).name()));
-        found.add(word.toString());
+        found.add(word(start, set));
       }
       return;
     }
@@ -87,6 +89,28 @@ class SongOrderTest {
         extend(all, longer, set, found);
       }
     }
+  }
+
+  private static void follow(PermittedOrders all, int[] start, SetList set, List<String> found) {
+    if (start.length == all.songs()) {
+      found.add(word(start, set));
+      return;
+    }
+    IntPredicate placed = song -> Arrays.stream(start).anyMatch(s -> s == song);
+    int last = start.length == 0 ? 0 : start[start.length - 1];
+    for (int next = 0; next < all.songs(); next++) {
+      if (!placed.test(next) && all.mayFollow(placed, start.length, last, next)) {
+        int[] longer = Arrays.copyOf(start, start.length + 1);
+        longer[start.length] = next;
+        follow(all, longer, set, found);
+      }
+    }
+  }
+
+  private static String word(int[] order, SetList set) {
+    StringBuilder word = new StringBuilder();
+    Arrays.stream(order).forEach(song -> word.append(set.songs().get(song).name()));
+    return word.toString();
   }
 
   @Test
@@ -132,6 +156,23 @@ class SongOrderTest {
   void overlappingGroupsChain() {
     SetList set = set("A B C D", new Together(List.of("A", "B")), new Together(List.of("B", "C")));
     assertEquals(List.of("ABCD", "CBAD", "DABC", "DCBA"), orders(set));
+  }
+
+  /** Told only of D's last place, a search would begin with songs that leave no room for others. */
+  @Test
+  void theLastPlaceOfOneBindsThoseBeforeIt() {
+    SetList set = set("A B C D", new Place("D", 3), new Before("C", "D"), new Before("B", "C"));
+    assertEquals(List.of("BCDA"), orders(set));
+    PermittedOrders permitted = new PermittedOrders(set, set.order());
+    assertFalse(permitted.mayFollow(any -> false, 0, 0, 0), "A leaves no room for B and C");
+  }
+
+  @Test
+  void theFirstPlaceOfOneBindsThoseAfterIt() {
+    SetList set = set("A B C D", new Place("A", 2), new Before("A", "B"), new Before("B", "C"));
+    assertEquals(List.of("DABC"), orders(set));
+    PermittedOrders permitted = new PermittedOrders(set, set.order());
+    assertFalse(permitted.mayFollow(any -> false, 0, 0, 2), "C has the last place");
   }
 
   @Test

@@ -100,9 +100,7 @@ class TrackingWaysTest {
 
   @Test
   void aGainStepMakesAKeyGoFurther() throws IOException {
-    String[] boosted = {
-      "keys.pitch: boost 1.in", "boost 1.out: osc 1.pitch", "osc 1.saw: main.in"
-    };
+    String[] boosted = {"keys.pitch: boost 1.in", "boost 1.out: osc 1.pitch", "osc 1.saw: main.in"};
     assertEquals(List.of("200 cents at \"osc 1\""), keys("boost 1: {gain: x2}", boosted));
     assertEquals(List.of(), keys("boost 1: {gain: x1}", boosted));
   }
