@@ -96,7 +96,7 @@ final class Alike {
 
   private void tellByRoles(List<Signature> signatures) {
     int number = 0;
-    for (List<Shape> shapes : problem.shapes) {
+    for (Shape[] shapes : problem.shapes) {
       for (Shape shape : shapes) {
         for (int[] candidates : shape.candidates) {
           for (int module : candidates) {
@@ -117,7 +117,7 @@ final class Alike {
   }
 
   private void markNumbered() {
-    for (List<Shape> shapes : problem.shapes) {
+    for (Shape[] shapes : problem.shapes) {
       for (Shape shape : shapes) {
         for (int q = 0; q < shape.strips.size(); q++) {
           if (shape.strips.get(q).number() > 0) {

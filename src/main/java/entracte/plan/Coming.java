@@ -21,7 +21,7 @@ final class Coming {
     control = new boolean[rig.controls.size()];
     alike = new Alike(problem.window(song, problem.songs()));
     for (int s = song; s < problem.songs(); s++) {
-      problem.shapes.get(s).forEach(this::mark);
+      Arrays.stream(problem.shapes[s]).forEach(this::mark);
     }
     for (int[] closed : rig.closedControls) {
       Arrays.stream(closed).forEach(c -> control[c] = true);

@@ -30,7 +30,7 @@ final class Edits {
     for (int s = 0; s < songCount; s++) {
       int mostRoles = 0;
       int mostStrips = 0;
-      for (Shape shape : problem.shapes.get(s)) {
+      for (Shape shape : problem.shapes[s]) {
         mostRoles = Math.max(mostRoles, shape.roles());
         mostStrips = Math.max(mostStrips, shape.strips.size());
         mostCords = Math.max(mostCords, shape.cords());
@@ -47,7 +47,7 @@ final class Edits {
    * Lists a role of a song; its strips are taken over from the casting until {@link #takeStrip}.
    */
   void recast(Casting casting, int song, int role, int newModule) {
-    Shape shape = problem.shapes.get(song).get(casting.shape[song]);
+    Shape shape = problem.shapes[song][casting.shape[song]];
     if (!recast[song][role]) {
       recast[song][role] = true;
       push(song, role, 0);

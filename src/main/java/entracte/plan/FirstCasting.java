@@ -45,8 +45,8 @@ final class FirstCasting {
   }
 
   private boolean cast(Casting casting, int song) {
-    for (int choice = 0; choice < problem.shapes.get(song).size(); choice++) {
-      Shape shape = problem.shapes.get(song).get(choice);
+    for (int choice = 0; choice < problem.shapes[song].length; choice++) {
+      Shape shape = problem.shapes[song][choice];
       Optional<int[]> modules = new RoleAssignment(rig, shape, jumpers).find();
       if (modules.isPresent()) {
         casting.shape[song] = choice;
@@ -61,7 +61,7 @@ final class FirstCasting {
 
   /** Counts, or takes back, what a song wants of the jumpers. */
   private void vote(Casting casting, int song, int by) {
-    Shape shape = problem.shapes.get(song).get(casting.shape[song]);
+    Shape shape = problem.shapes[song][casting.shape[song]];
     for (int role = 0; role < shape.roles(); role++) {
       jumpers.count(shape, role, casting.module[song][role], by);
     }

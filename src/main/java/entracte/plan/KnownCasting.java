@@ -36,12 +36,12 @@ final class KnownCasting {
   }
 
   private void takeOver(Casting casting, int song, List<SongPlan.CastAs> known) {
-    for (int shape = 0; shape < problem.shapes.get(song).size(); shape++) {
-      Optional<int[]> modules = modules(problem.shapes.get(song).get(shape), known);
+    for (int shape = 0; shape < problem.shapes[song].length; shape++) {
+      Optional<int[]> modules = modules(problem.shapes[song][shape], known);
       if (modules.isPresent()) {
         casting.shape[song] = shape;
         casting.module[song] = modules.get();
-        casting.strip[song] = strips(problem.shapes.get(song).get(shape), modules.get(), known);
+        casting.strip[song] = strips(problem.shapes[song][shape], modules.get(), known);
         return;
       }
     }

@@ -1,5 +1,7 @@
 package entracte.plan;
 
+import java.util.Arrays;
+
 /**
  * Keeps the three ledgers in step with a casting: puts a role of a song onto its module and takes
  * it off again, and says which jacks and modules that touches.
@@ -36,7 +38,7 @@ final class Layout {
     firstUse = new int[problem.columns() + 1];
     firstUse[1] = problem.startCords.length;
     for (int s = 0; s < problem.songs(); s++) {
-      int most = problem.shapes.get(s).stream().mapToInt(Shape::cords).max().orElse(0);
+      int most = Arrays.stream(problem.shapes[s]).mapToInt(Shape::cords).max().orElse(0);
       firstUse[s + 2] = firstUse[s + 1] + most;
     }
     cords = new CordLedger(rig, problem.columns(), firstUse[problem.columns()], parking);
@@ -57,7 +59,7 @@ final class Layout {
   }
 
   Shape shape(int song) {
-    return problem.shapes.get(song).get(casting.shape[song]);
+    return problem.shapes[song][casting.shape[song]];
   }
 
   int use(int song, int cord) {

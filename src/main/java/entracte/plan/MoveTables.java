@@ -2,6 +2,7 @@ package entracte.plan;
 
 import entracte.rig.Group;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -21,7 +22,7 @@ final class MoveTables {
   int[][] freeRoles() {
     int[][] free = new int[problem.songs()][];
     for (int s = 0; s < free.length; s++) {
-      Shape shape = problem.shapes.get(s).get(casting.shape[s]);
+      Shape shape = problem.shapes[s][casting.shape[s]];
       free[s] =
           IntStream.range(0, shape.roles()).filter(r -> shape.candidates[r].length > 1).toArray();
     }
@@ -45,8 +46,8 @@ final class MoveTables {
 
   private boolean isUsed(int module, int group) {
     int kind = rig.kindOfModule[module];
-    return problem.shapes.stream()
-        .flatMap(List::stream)
+    return Arrays.stream(problem.shapes)
+        .flatMap(Arrays::stream)
         .anyMatch(
             shape ->
                 IntStream.range(0, shape.strips.size())

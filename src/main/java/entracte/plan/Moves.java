@@ -159,7 +159,7 @@ final class Moves {
   }
 
   private Shape shape(int song) {
-    return problem.shapes.get(song).get(casting.shape[song]);
+    return problem.shapes[song][casting.shape[song]];
   }
 
   private int roleOn(int song, int module) {

@@ -114,15 +114,21 @@ final class PathLedger {
   void leave() {
     round++;
     keepWindows();
+    leaveWaiting();
     for (int i = 0; i < touched.size(); i++) {
       int event = touched.get(i);
       leave(event);
-      shortage.ifPresent(it -> it.leave(event));
       int use = PlugPaths.useOf(event);
       if (cords.sourceOf[use] != CordLedger.NOTHING) {
         leaveNeighbour(event, cords.sourceOf[use]);
         leaveNeighbour(event, cords.sinkOf[use]);
       }
+    }
+  }
+
+  private void leaveWaiting() {
+    for (int i = 0; i < touched.size() && shortage.isPresent(); i++) {
+      shortage.get().leave(touched.get(i));
     }
   }
 

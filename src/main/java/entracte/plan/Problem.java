@@ -4,9 +4,7 @@ import entracte.check.Part;
 import entracte.check.PlayableSet;
 import entracte.rig.Cord;
 import entracte.rig.RigState;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
@@ -22,7 +20,7 @@ final class Problem {
   final boolean parking;
 
   /** The ways each song can be laid out; the first song is song 0. */
-  final List<List<Shape>> shapes = new ArrayList<>();
+  final Shape[][] shapes;
 
   /** The cords of the start state, as pairs of sockets. */
   final int[][] startCords;
@@ -46,10 +44,7 @@ final class Problem {
     weights = Weights.of(start);
     parking = set.setList().parking();
     Chains chains = new Chains(rig);
-    for (Part part : set.parts()) {
-      shapes.add(
-          chains.choicesFor(part).stream().map(c -> ShapeBuilder.build(rig, part, c)).toList());
-    }
+    shapes = set.parts().stream().map(part -> shapesOf(part, chains)).toArray(Shape[][]::new);
     RigState state = start.state();
     startCords = state.cords().stream().map(this::sockets).toArray(int[][]::new);
     startPosition = new double[rig.controls.size()];
@@ -71,7 +66,7 @@ final class Problem {
     rig = whole.rig;
     parking = whole.parking;
     lengthNeeded = whole.lengthNeeded;
-    shapes.addAll(whole.shapes.subList(from, to));
+    shapes = Arrays.copyOfRange(whole.shapes, from, to);
     boolean atStart = from == 0;
     start = atStart ? whole.start : Start.bare();
     weights = Weights.of(start);
@@ -108,7 +103,7 @@ final class Problem {
     lengthNeeded = whole.lengthNeeded;
     this.start = start;
     weights = Weights.of(start);
-    Arrays.stream(songs).mapToObj(whole.shapes::get).forEach(shapes::add);
+    shapes = Arrays.stream(songs).mapToObj(song -> whole.shapes[song]).toArray(Shape[][]::new);
     boolean same = start == whole.start;
     startCords = same ? whole.startCords : new int[0][];
     startPosition = whole.startPosition.clone();
@@ -130,9 +125,15 @@ final class Problem {
     parking = whole.parking;
     lengthNeeded = whole.lengthNeeded;
     start = whole.start;
-    shapes.addAll(whole.shapes);
+    shapes = whole.shapes;
     startCords = whole.startCords;
     startPosition = whole.startPosition;
+  }
+
+  private Shape[] shapesOf(Part part, Chains chains) {
+    return chains.choicesFor(part).stream()
+        .map(choice -> ShapeBuilder.build(rig, part, choice))
+        .toArray(Shape[]::new);
   }
 
   private int[] sockets(Cord cord) {
@@ -151,16 +152,16 @@ final class Problem {
   }
 
   int songs() {
-    return shapes.size();
+    return shapes.length;
   }
 
   /** How many modules and strips a casting chooses. */
   int choices() {
-    return shapes.stream().map(of -> of.get(0)).mapToInt(s -> s.roles() + s.strips.size()).sum();
+    return Arrays.stream(shapes).map(of -> of[0]).mapToInt(s -> s.roles() + s.strips.size()).sum();
   }
 
   /** The start state and the songs. */
   int columns() {
-    return shapes.size() + 1;
+    return shapes.length + 1;
   }
 }

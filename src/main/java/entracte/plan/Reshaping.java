@@ -12,8 +12,7 @@ final class Reshaping {
 
   Reshaping(Problem problem) {
     this.problem = problem;
-    songs =
-        IntStream.range(0, problem.songs()).filter(s -> problem.shapes.get(s).size() > 1).toArray();
+    songs = IntStream.range(0, problem.songs()).filter(s -> problem.shapes[s].length > 1).toArray();
   }
 
   /** Whether any song has more than one shape. */
@@ -24,12 +23,12 @@ final class Reshaping {
   /** A copy with one song reshaped; empty if the throw came to nothing. */
   Optional<Casting> propose(Casting casting, SplittableRandom random) {
     int song = songs[random.nextInt(songs.length)];
-    int shape = random.nextInt(problem.shapes.get(song).size());
+    int shape = random.nextInt(problem.shapes[song].length);
     if (shape == casting.shape[song]) {
       return Optional.empty();
     }
     Casting next = casting.copy();
-    Shape taken = problem.shapes.get(song).get(shape);
+    Shape taken = problem.shapes[song][shape];
     next.shape[song] = shape;
     next.module[song] = new int[taken.roles()];
     next.strip[song] = new int[taken.strips.size()];

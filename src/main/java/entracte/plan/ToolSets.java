@@ -2,6 +2,7 @@ package entracte.plan;
 
 import entracte.rig.CordStock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -43,7 +44,7 @@ final class ToolSets {
             && !stock.lengthMatters()
             && problem.startCords.length == 0
             && !problem.start.midSet()
-            && problem.shapes.stream().allMatch(all -> all.size() == 1 && isForced(all.get(0)));
+            && Arrays.stream(problem.shapes).allMatch(all -> all.length == 1 && isForced(all[0]));
     return plain ? new ToolSets(problem, casting.copy()).find() : Optional.empty();
   }
 

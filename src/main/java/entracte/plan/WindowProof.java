@@ -86,7 +86,7 @@ final class WindowProof {
 
   /** Starts a song afresh in one of its shapes. */
   private void take(int song, int shape) {
-    Shape taken = problem.shapes.get(song).get(shape);
+    Shape taken = problem.shapes[song][shape];
     casting.shape[song] = shape;
     casting.module[song] = new int[taken.roles()];
     Arrays.fill(casting.module[song], Casting.UNCAST);
@@ -96,7 +96,7 @@ final class WindowProof {
   }
 
   private Shape shape(int song) {
-    return problem.shapes.get(song).get(casting.shape[song]);
+    return problem.shapes[song][casting.shape[song]];
   }
 
   /**
@@ -139,7 +139,7 @@ final class WindowProof {
     if (song == problem.songs()) {
       return isTrue();
     }
-    for (int shape = 0; shape < problem.shapes.get(song).size(); shape++) {
+    for (int shape = 0; shape < problem.shapes[song].length; shape++) {
       take(song, shape);
       outlooks[song] = new Outlook(ledger, song, decisions[song]);
       if (reaches(song, 0)) {
