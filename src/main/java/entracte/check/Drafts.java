@@ -63,7 +63,7 @@ final class Drafts {
       findings.error(
           piece,
           whole,
-          "there is no role or module before the dot",
+          "there is no role or module before the jack",
           "Write a role or a module, a dot, and its jack: \"lead.pitch\".");
       return Optional.empty();
     }

@@ -85,7 +85,9 @@ final class GearCues {
           program == 1 - first || program == 1 - first + HIGHEST
               ? "If it counts from %1$d, write \"programs from: %1$d\" in the rig."
                   .formatted(1 - first)
-              : "Programs beyond these are reached by a bank.");
+              : program < first
+                  ? "Count as the display of the instrument does."
+                  : "Programs beyond these are reached by a bank.");
     }
   }
 

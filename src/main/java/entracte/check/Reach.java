@@ -52,9 +52,9 @@ final class Reach {
       hops(part, part.nets().get(i), connection, hops, far);
     }
     if (!far.isEmpty()) {
-      report(far);
+      report(part, far);
     }
-    checkStock(hops);
+    checkStock(part, hops);
   }
 
   private void hops(Part part, Net net, Connection connection, List<Hop> hops, List<Far> far) {
@@ -100,18 +100,24 @@ final class Reach {
   }
 
   /** All jacks of one patch at once: where the cords are too short, they are so for many. */
-  private void report(List<Far> far) {
+  private void report(Part part, List<Far> far) {
     String message =
         far.size() == 1
-            ? "no cord reaches \"%s\": it takes %d cm, and the longest has %d"
-                .formatted(far.get(0).end(), far.get(0).cm(), longest())
-            : "no cord reaches %s; the longest has %d cm"
-                .formatted(Quoted.joined(far.stream().map(Far::toString).toList()), longest());
+            ? "no cord of the patch \"%s\" reaches \"%s\": it takes %d cm, and the longest has %d"
+                .formatted(name(part), far.get(0).end(), far.get(0).cm(), longest())
+            : "no cord of the patch \"%s\" reaches %s; the longest has %d cm"
+                .formatted(
+                    name(part), Quoted.joined(far.stream().map(Far::toString).toList()), longest());
     findings.error(
         far.get(0).end(),
         message,
         "Move the modules closer to each other, or bring "
             + (far.size() == 1 ? "a longer cord." : "longer cords."));
+  }
+
+  /** The mistake may stand in another patch, that several are like. */
+  private static String name(Part part) {
+    return part.song().patch().name();
   }
 
   private int longest() {
@@ -123,7 +129,7 @@ final class Reach {
   }
 
   /** Reports the longest cords of which there are too few; {@link CordCount} counts them all. */
-  private void checkStock(List<Hop> hops) {
+  private void checkStock(Part part, List<Hop> hops) {
     TreeSet<Integer> lengths = new TreeSet<>();
     hops.forEach(hop -> lengths.add(hop.lengthCm()));
     for (int length : lengths.descendingSet()) {
@@ -135,8 +141,9 @@ final class Reach {
       if (needed.size() > stock && hops.size() <= rig.cords().total()) {
         findings.error(
             needed.get(stock).connection(),
-            "the patch needs %s of %d cm or more, and there %s"
+            "the patch \"%s\" needs %s of %d cm or more, and there %s"
                 .formatted(
+                    name(part),
                     Quoted.count(needed.size(), "cord"),
                     length,
                     stock == 1 ? "is 1" : "are " + stock),

@@ -26,7 +26,7 @@ final class Loader {
    */
   record Loaded(List<Finding> findings, Optional<PlayableSet> set, List<Path> files) {
     long count(Severity severity) {
-      return findings.stream().filter(f -> f.severity() == severity).count();
+      return findings.stream().distinct().filter(f -> f.severity() == severity).count();
     }
   }
 

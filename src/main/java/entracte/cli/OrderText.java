@@ -70,7 +70,11 @@ final class OrderText {
       return "No plan was found for the order as written. Proposed: " + Totals.moves(moves) + ".";
     }
     Result.Planned written = found.written().get();
-    String was = "As written: " + Totals.moves(written.plan().moves()) + " between songs";
+    String was =
+        "As written: "
+            + Totals.moves(written.plan().moves())
+            + " between songs"
+            + (written.stopped() == Result.Stopped.TIME ? ", the best found in this time" : "");
     if (found.isWritten()) {
       return was + ". No better order was found.";
     }

@@ -65,10 +65,17 @@ final class StageCommand implements Callable<Integer> {
     Loader.Loaded loaded = Loader.load(set.path());
     PlayableSet playable = Loader.playable(loaded, streams);
     if (dryRun) {
-      ShowMaker.show(playable.setList()).songs().forEach(this::tell);
+      tell(ShowMaker.show(playable.setList()).songs());
       return ExitCode.DONE;
     }
     return play(SetFiles.asRead(set.path(), loaded.files(), reading), playable);
+  }
+
+  private void tell(List<ShowSong> songs) {
+    songs.forEach(this::tell);
+    if (songs.stream().allMatch(song -> song.sends().isEmpty())) {
+      streams.line("Nothing is sent: no song has a word for any gear.");
+    }
   }
 
   private void tell(ShowSong song) {

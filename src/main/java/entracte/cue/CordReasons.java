@@ -87,8 +87,8 @@ final class CordReasons {
         .map(
             role ->
                 role.equals(sink.name())
-                    ? "it would be heard through " + sink.name()
-                    : "it would be heard: " + Wording.plays(sink, role));
+                    ? "it could be heard through " + sink.name()
+                    : "it could be heard: " + Wording.plays(sink, role));
   }
 
   private String notKept(int to, Cord cord) {

@@ -35,6 +35,11 @@ public record GearSends(List<Dispatch> changeover, List<Dispatch> song, List<Sec
     }
   }
 
+  /** Whether nothing is sent at all. */
+  public boolean isEmpty() {
+    return changeover.isEmpty() && song.isEmpty() && sections.isEmpty();
+  }
+
   /** What {@code song} sends to the gear of {@code rig}; its names and ranges have been checked. */
   public static GearSends of(Rig rig, Song song) {
     List<Dispatch> early = new ArrayList<>();

@@ -123,7 +123,7 @@ final class GearReader {
       notes.error(
           leaf.place(),
           Names.quote(leaf.text()) + " is nothing that a foot switch sends",
-          "Write it like cc 64, note 60, program 5 or page down.");
+          "Write it like cc 64, note 60 (both 0 to 127), program 5 (1 to 128) or page down.");
     }
     return leaf.name();
   }

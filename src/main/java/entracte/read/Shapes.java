@@ -23,7 +23,13 @@ final class Shapes {
   private Optional<Leaf> leaf(Tree value, Entry entry) {
     Optional<Leaf> leaf = value.leaf();
     if (leaf.isEmpty()) {
-      wrong(entry, value, "one value", "Write one value behind the colon.");
+      wrong(
+          entry,
+          value,
+          "one value",
+          value == entry.value()
+              ? "Write one value behind the colon."
+              : "Write [one, another]: single values, one pair of brackets around all.");
     }
     return leaf;
   }
@@ -74,6 +80,7 @@ final class Shapes {
           "Give it one, or delete it.");
       return;
     }
-    notes.error(value.place(), name + " is " + wanted + ", not " + value.what(), advice);
+    String what = value == entry.value() ? name : "an item of " + name;
+    notes.error(value.place(), what + " is " + wanted + ", not " + value.what(), advice);
   }
 }

@@ -71,7 +71,7 @@ final class GearTest extends MistakesTest {
     assertSaid(
         List.of(
             "error: \"piano\" has no program -1: its display counts from 0 to 127"
-                + " / Programs beyond these are reached by a bank."),
+                + " / Count as the display of the instrument does."),
         rig(0),
         song(program(-1)));
   }

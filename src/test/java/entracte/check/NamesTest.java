@@ -46,7 +46,7 @@ final class NamesTest extends MistakesTest {
   void anEndHasAnOwnerAndAJack() {
     assertSaid(
         List.of(
-            "error: there is no role or module before the dot"
+            "error: there is no role or module before the jack"
                 + " / Write a role or a module, a dot, and its jack: \"lead.pitch\"."),
         voice().cord("keys.wheel", "fm"));
   }

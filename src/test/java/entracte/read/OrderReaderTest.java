@@ -52,6 +52,16 @@ final class OrderReaderTest {
   }
 
   @Test
+  void oneBracketTooManyIsToldAsSuch() {
+    ReadSet read = set("together: [[[A, B]]]\n", "song: A", "song: B").read();
+    assertEquals(
+        List.of("3:13: an item of \"together\" is one value, not a list"),
+        read.findings().stream()
+            .map(f -> f.place().line() + ":" + f.place().column() + ": " + f.message())
+            .toList());
+  }
+
+  @Test
   void slipsAreToldWhereTheyStand() {
     ReadSet read = set("together: [[A]]\n", "song: A, place: 0", "song: B, first: maybe").read();
     assertEquals(

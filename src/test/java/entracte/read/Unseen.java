@@ -15,6 +15,8 @@ final class Unseen {
               + "|are counted twice|no inherited connection|is a (set|rig|patch|state), not a "
               + "|out of reach of any hands|has \".*\" twice|less than no time"
               + "|is no tuning of A4"
+              + "|\"1e3\" is not a (whole number|size|figure)|\"1e3\" is no resistance"
+              + "|is written twice|\"<<\" is not known here"
               + ").*");
 
   private Unseen() {}
