@@ -22,7 +22,7 @@ final class Values {
   OptionalInt whole(Leaf leaf) {
     OptionalInt value = Amounts.whole(leaf.text());
     if (value.isEmpty()) {
-      lost(leaf, "not a whole number", "Write figures only, like 5.");
+      lost(leaf, "not a whole number", "Write figures only, nine at most, like 5.");
     }
     return value;
   }

@@ -13,9 +13,6 @@ import org.yaml.snakeyaml.Yaml;
 
 /** The keys of the files as tables, out of the schemas. */
 final class KeyTables {
-  /** Nine figures: no key has so much for a limit of its own. */
-  private static final Object MOST_THAT_IS_READ = 999_999_999;
-
   /** Where a table goes: everything between these two lines is made. */
   private static final Pattern HOLE =
       Pattern.compile("(?s)(<!-- keys: (\\w+) at (\\S+) -->\n).*?(<!-- end of keys -->)");
@@ -117,8 +114,7 @@ final class KeyTables {
   }
 
   private static String range(Map<String, Object> key) {
-    boolean limited = key.containsKey("maximum") && !key.get("maximum").equals(MOST_THAT_IS_READ);
-    return limited && key.containsKey("minimum")
+    return key.containsKey("minimum") && key.containsKey("maximum")
         ? " from " + key.get("minimum") + " to " + key.get("maximum")
         : "";
   }

@@ -72,13 +72,16 @@ final class GearCueReaderTest {
   void whatIsNoNumber() {
     says(
         "{program: five}",
-        "set.yaml:9:29: \"five\" is not a whole number | Write figures only, like 5.");
+        "set.yaml:9:29: \"five\" is not a whole number"
+            + " | Write figures only, nine at most, like 5.");
     says(
         "{volume: 0.5}",
-        "set.yaml:9:28: \"0.5\" is not a whole number | Write figures only, like 5.");
+        "set.yaml:9:28: \"0.5\" is not a whole number"
+            + " | Write figures only, nine at most, like 5.");
     says(
         "{program: 12345678901}",
-        "set.yaml:9:29: \"12345678901\" is not a whole number | Write figures only, like 5.");
+        "set.yaml:9:29: \"12345678901\" is not a whole number"
+            + " | Write figures only, nine at most, like 5.");
   }
 
   @Test

@@ -72,7 +72,8 @@ final class GearReaderTest {
     assertEquals(
         List.of(
             "harbour-case.yaml:29:35: \"cc 200\" is nothing that a foot switch sends"
-                + " | Write it like cc 64, note 60 (both 0 to 127), program 5 (1 to 128) or page down.",
+                + " | Write it like cc 64, note 60 (both 0 to 127), program 5 (1 to 128)"
+                + " or page down.",
             "harbour-case.yaml:29:49: \"bak\" is not known here | Did you mean \"back\"?"),
         rigWith(PEDAL, "{port: Pedal, press: cc 200, hold: bak}").findings());
   }

@@ -178,7 +178,7 @@ final class RigMistakesTest {
     assertEquals(true, rig(with("")).cords().isUnlimited());
     says(
         with("cords: many"),
-        "rig.yaml:4:8: \"many\" is not a whole number | Write figures only, like 5.");
+        "rig.yaml:4:8: \"many\" is not a whole number | Write figures only, nine at most, like 5.");
     says(
         with("cords: -3"),
         "rig.yaml:4:8: \"-3\" is not a number of cords | It lies from 0 to 10000.");
@@ -217,7 +217,7 @@ final class RigMistakesTest {
     says(with("gear: {piano: {channel: 1}}"), "rig.yaml:4:8: \"piano\" has no port");
     says(
         with("gear: {piano: {port: A, channel: one}}"),
-        "rig.yaml:4:34: \"one\" is not a whole number | Write figures only, like 5.");
+        "rig.yaml:4:34: \"one\" is not a whole number | Write figures only, nine at most, like 5.");
     assertEquals(
         1, rig(with("gear: {piano: {port: A, channel: 16}}")).gear().get(0).programsFrom());
   }
