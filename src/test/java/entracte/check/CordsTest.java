@@ -49,7 +49,8 @@ final class CordsTest extends MistakesTest {
   void aWayLongerThanEveryCordIsTold() {
     assertSaid(
         List.of(
-            "error: no cord of the patch \"p\" reaches \"out.in\": it takes 41 cm, and the longest has 40"
+            "error: no cord of the patch \"p\""
+                + " reaches \"out.in\": it takes 41 cm, and the longest has 40"
                 + " / Move the modules closer to each other, or bring a longer cord."),
         rig(Map.of(20, 5, 40, 5)),
         patch("p").cord("osc 1.saw", "out.in").song());
@@ -60,7 +61,8 @@ final class CordsTest extends MistakesTest {
   void waysThatAreAllTooLongAreToldInOneLine() {
     assertSaid(
         List.of(
-            "error: no cord of the patch \"p\" reaches \"osc 1.pitch\" (18 cm) and \"out.in\" (41 cm); the longest has"
+            "error: no cord of the patch \"p\""
+                + " reaches \"osc 1.pitch\" (18 cm) and \"out.in\" (41 cm); the longest has"
                 + " 15 cm / Move the modules closer to each other, or bring longer cords."),
         rig(Map.of(15, 5)),
         patch("p").cord("keys.pitch 1", "osc 1.pitch").cord("osc 1.saw", "out.in").song());
@@ -122,7 +124,8 @@ final class CordsTest extends MistakesTest {
             .song());
     assertSaid(
         List.of(
-            "error: no cord of the patch \"p\" reaches \"out.left\": it takes 25 cm, and the longest has 18"
+            "error: no cord of the patch \"p\""
+                + " reaches \"out.left\": it takes 25 cm, and the longest has 18"
                 + " / Move the modules closer to each other, or bring a longer cord."),
         rig,
         patch("p").role("a", "osc 1").cord("a.saw", "out.left").song());
