@@ -70,7 +70,7 @@ final class Search {
   Result run() {
     try (Workers workers = new Workers()) {
       Bounds bounds = new Bounds(toBound, workers, time::proofMustStop);
-      if (rounds() == 1 && options.near().isEmpty()) {
+      if (rounds() == 1 && !isSmall() && options.near().isEmpty()) {
         atOnce(workers, bounds);
       } else {
         inRounds(workers, bounds);
@@ -94,6 +94,7 @@ final class Search {
             });
     anneal(workers, 0, 1);
     lookOut(workers, 0, 1);
+    bound = bounds.whole(); // As far as it is proven: only told, and proven further meanwhile.
     tell();
     touch();
     proof.join();
