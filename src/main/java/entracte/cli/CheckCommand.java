@@ -27,6 +27,7 @@ import picocli.CommandLine.Option;
 final class CheckCommand implements Callable<Integer> {
   private final Streams streams;
   private final Hearing hearing;
+  private final Planning planning;
 
   @Mixin private SetArgument set;
 
@@ -41,13 +42,15 @@ final class CheckCommand implements Callable<Integer> {
               + " ready.")
   private boolean stage;
 
-  CheckCommand(Streams streams, Hearing hearing) {
+  CheckCommand(Streams streams, Hearing hearing, Planning planning) {
     this.streams = streams;
     this.hearing = hearing;
+    this.planning = planning;
   }
 
   @Override
   public Integer call() throws InterruptedException {
+    planning.soon();
     Loader.Loaded loaded = loaded();
     List<Trial> trials = stage && loaded.set().isPresent() ? trials(loaded.set().get()) : List.of();
     if (json) {

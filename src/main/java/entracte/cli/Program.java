@@ -72,7 +72,7 @@ final class Program {
   private Map<String, Supplier<Object>> commands() {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("new", () -> new NewCommand(streams));
-    commands.put("check", () -> new CheckCommand(streams, hearing));
+    commands.put("check", () -> new CheckCommand(streams, hearing, planning));
     commands.put("ports", () -> new PortsCommand(streams));
     commands.put("stage", () -> new StageCommand(streams, planning));
     commands.put("plan", () -> new PlanCommand(streams, planning, hearing));
