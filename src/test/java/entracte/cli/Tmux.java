@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The whole program in a terminal of tmux, as its own process. */
 final class Tmux implements AutoCloseable {
@@ -130,8 +131,23 @@ final class Tmux implements AutoCloseable {
     return said;
   }
 
+  /** Waits for the shell as well, which writes into the folder up to its end. */
   @Override
   public void close() throws Exception {
+    List<ProcessHandle> left = processes();
     run("kill-server");
+    for (ProcessHandle each : left) {
+      each.onExit().get(PATIENCE_SECONDS, TimeUnit.SECONDS);
+    }
+  }
+
+  /** The shell and what it has started; nothing where the terminal is gone already. */
+  private List<ProcessHandle> processes() throws Exception {
+    String shell = says("pane_pid");
+    return shell.matches("\\d+")
+        ? ProcessHandle.of(Long.parseLong(shell)).stream()
+            .flatMap(handle -> Stream.concat(Stream.of(handle), handle.descendants()))
+            .toList()
+        : List.of();
   }
 }
