@@ -68,6 +68,21 @@ class CommandsTest {
         """);
   }
 
+  /** Two aliases for one list that holds itself: one mistake at one place. */
+  @Test
+  void aMistakeThatIsToldOnceIsCountedOnce() throws IOException {
+    Path set = folder.resolve("set.yaml");
+    Files.writeString(set, Files.readString(set) + "together: &z [*z, *z]\n");
+    assertEquals(1, typist.type("check", folder.toString()));
+    assertTrue(typist.out().endsWith("\n1 error.\n"), typist.out());
+  }
+
+  @Test
+  void aNightOfWhichNothingIsSentSaysSo() {
+    assertEquals(0, typist.type("stage", folder.toString(), "--dry-run"));
+    assertEquals("Heel\nToe\nNothing is sent: no song has a word for any gear.\n", typist.out());
+  }
+
   @Test
   void aSetWithoutMistakesSaysSo() {
     assertEquals(0, typist.type("check", folder.toString()));
