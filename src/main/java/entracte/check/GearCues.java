@@ -82,13 +82,18 @@ final class GearCues {
           "program",
           "\"%s\" has no program %d: its display counts from %d to %d"
               .formatted(known.name(), program, first, first + HIGHEST),
-          program == 1 - first || program == 1 - first + HIGHEST
-              ? "If it counts from %1$d, write \"programs from: %1$d\" in the rig."
-                  .formatted(1 - first)
-              : program < first
-                  ? "Count as the display of the instrument does."
-                  : "Programs beyond these are reached by a bank.");
+          programAdvice(first, program));
     }
+  }
+
+  private static String programAdvice(int first, int program) {
+    int other = 1 - first;
+    if (program == other || program == other + HIGHEST) {
+      return "If it counts from %1$d, write \"programs from: %1$d\" in the rig.".formatted(other);
+    }
+    return program < first
+        ? "Count as the display of the instrument does."
+        : "Programs beyond these are reached by a bank.";
   }
 
   private void checkBank(GearCue cue, Bank bank) {

@@ -47,7 +47,7 @@ final class Edits {
    * Lists a role of a song; its strips are taken over from the casting until {@link #takeStrip}.
    */
   void recast(Casting casting, int song, int role, int newModule) {
-    Shape shape = problem.shapes[song][casting.shape[song]];
+    Shape shape = problem.shape(casting, song);
     if (!recast[song][role]) {
       recast[song][role] = true;
       push(song, role, 0);

@@ -61,7 +61,7 @@ final class FirstCasting {
 
   /** Counts, or takes back, what a song wants of the jumpers. */
   private void vote(Casting casting, int song, int by) {
-    Shape shape = problem.shapes[song][casting.shape[song]];
+    Shape shape = problem.shape(casting, song);
     for (int role = 0; role < shape.roles(); role++) {
       jumpers.count(shape, role, casting.module[song][role], by);
     }

@@ -59,7 +59,7 @@ final class Layout {
   }
 
   Shape shape(int song) {
-    return problem.shapes[song][casting.shape[song]];
+    return problem.shape(casting, song);
   }
 
   int use(int song, int cord) {

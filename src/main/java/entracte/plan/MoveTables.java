@@ -22,7 +22,7 @@ final class MoveTables {
   int[][] freeRoles() {
     int[][] free = new int[problem.songs()][];
     for (int s = 0; s < free.length; s++) {
-      Shape shape = problem.shapes[s][casting.shape[s]];
+      Shape shape = problem.shape(casting, s);
       free[s] =
           IntStream.range(0, shape.roles()).filter(r -> shape.candidates[r].length > 1).toArray();
     }

@@ -159,7 +159,7 @@ final class Moves {
   }
 
   private Shape shape(int song) {
-    return problem.shapes[song][casting.shape[song]];
+    return problem.shape(casting, song);
   }
 
   private int roleOn(int song, int module) {

@@ -151,6 +151,11 @@ final class Problem {
     return needed;
   }
 
+  /** The shape that a casting gives a song. */
+  Shape shape(Casting casting, int song) {
+    return shapes[song][casting.shape[song]];
+  }
+
   int songs() {
     return shapes.length;
   }

@@ -96,7 +96,7 @@ final class WindowProof {
   }
 
   private Shape shape(int song) {
-    return problem.shapes[song][casting.shape[song]];
+    return problem.shape(casting, song);
   }
 
   /**

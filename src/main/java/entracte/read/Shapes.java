@@ -71,16 +71,15 @@ final class Shapes {
   }
 
   private void wrong(Entry entry, Tree value, String wanted, String advice) {
-    String name = Names.quote(entry.name());
+    boolean whole = value == entry.value();
+    String what = (whole ? "" : "an item of ") + Names.quote(entry.name());
     if (value.isNothing()) {
-      boolean whole = value == entry.value();
       notes.error(
           whole ? entry.key().place() : value.place(),
-          whole ? name + " has no value" : "an item of " + name + " has no value",
+          what + " has no value",
           "Give it one, or delete it.");
       return;
     }
-    String what = value == entry.value() ? name : "an item of " + name;
     notes.error(value.place(), what + " is " + wanted + ", not " + value.what(), advice);
   }
 }

@@ -2,10 +2,7 @@ package entracte.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import entracte.read.ReadSet;
-import entracte.read.SetReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -78,9 +75,7 @@ class AttunedTest {
   }
 
   private List<String> said(String pitches, String low, String high) throws IOException {
-    Files.writeString(folder.resolve("rig.yaml"), RIG);
-    Files.writeString(
-        folder.resolve("p.yaml"),
+    String patch =
         """
         patch: p
         roles: {low: oscillator, high: oscillator}
@@ -90,12 +85,8 @@ class AttunedTest {
         """
             .replace("PITCHES", pitches)
             .replace("LOW", low)
-            .replace("HIGH", high));
-    Files.writeString(
-        folder.resolve("set.yaml"), "set: S\nrig: rig.yaml\nsongs: [{song: One, patch: p.yaml}]\n");
-    ReadSet read = SetReader.read(folder);
-    assertEquals(List.of(), read.findings());
-    return Checker.check(read.setList().orElseThrow(), read.places()).findings().stream()
+            .replace("HIGH", high);
+    return OneSong.findings(folder, RIG, patch).stream()
         .map(f -> f.message() + " / " + f.advice())
         .toList();
   }

@@ -2,13 +2,9 @@ package entracte.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import entracte.read.ReadSet;
-import entracte.read.SetReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,7 +66,7 @@ class KindsAndSongsTest {
     assertEquals(List.of("error: \"b\" stands after an encore"), said());
   }
 
-  /** A noise source has no pitch; neither does a patch of which nothing is heard. */
+  /** What nothing comes into, and what has a pitch input, is a voice. */
   @Test
   void aPatchOfWhichNothingIsHeardIsToldSo() throws IOException {
     kinds = "\n  noise: {out: [white]}\n  amp: {in: [audio], out: [out]}";
@@ -107,21 +103,21 @@ class KindsAndSongsTest {
   }
 
   private List<String> said() throws IOException {
-    Files.writeString(
-        folder.resolve("rig.yaml"),
+    String whole =
         rig
             + "\nkinds:\n  keyboard: {out: [pitch]}\n  output: {in: [in]}\n  oscillator: "
             + oscillator
             + kinds
             + "\nrows:\n  - - keys: keyboard\n    - osc 1: oscillator\n    - main: output"
             + modules
-            + "\n");
-    Files.writeString(folder.resolve("p.yaml"), patch + "\nconnections:\n  " + cords + "\n");
-    Files.writeString(folder.resolve("set.yaml"), set + "\nrig: rig.yaml\nsongs:" + songs + "\n");
-    ReadSet read = SetReader.read(folder);
-    assertEquals(List.of(), read.findings());
-    return Checker.check(read.setList().orElseThrow(), read.places()).findings().stream()
-        .map(f -> f.severity().name().toLowerCase(Locale.ROOT) + ": " + f.message())
+            + "\n";
+    return OneSong.findings(
+            folder,
+            whole,
+            patch + "\nconnections:\n  " + cords + "\n",
+            set + "\nrig: rig.yaml\nsongs:" + songs + "\n")
+        .stream()
+        .map(f -> f.severity().word() + ": " + f.message())
         .toList();
   }
 }

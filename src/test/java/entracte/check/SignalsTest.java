@@ -3,10 +3,7 @@ package entracte.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import entracte.finding.Finding;
-import entracte.read.ReadSet;
-import entracte.read.SetReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -74,15 +71,8 @@ class SignalsTest {
   }
 
   private List<String> said(String rig, String... cords) throws IOException {
-    Files.writeString(folder.resolve("rig.yaml"), rig);
-    Files.writeString(
-        folder.resolve("p.yaml"), "patch: p\nconnections:\n  " + String.join("\n  ", cords) + "\n");
-    Files.writeString(
-        folder.resolve("set.yaml"),
-        "set: s\nrig: rig.yaml\nsongs:\n  - {song: a, patch: p.yaml}\n");
-    ReadSet read = SetReader.read(folder);
-    assertEquals(List.of(), read.findings());
-    List<Finding> found = Checker.check(read.setList().orElseThrow(), read.places()).findings();
+    String patch = "patch: p\nconnections:\n  " + String.join("\n  ", cords) + "\n";
+    List<Finding> found = OneSong.findings(folder, rig, patch);
     lines = found.stream().map(each -> each.place().line()).toList();
     return found.stream().map(f -> f.message() + " / " + f.advice()).toList();
   }

@@ -20,7 +20,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Rules for the order of songs: what they permit, and what is wrong with them. */
@@ -65,52 +66,44 @@ class SongOrderTest {
 
   /** All permitted orders, as words: looked at as a whole, and song by song. */
   private static List<String> orders(SetList set) {
+    PermittedOrders permitted = new PermittedOrders(set, set.order());
     List<String> found = new ArrayList<>();
     List<String> stepByStep = new ArrayList<>();
-    PermittedOrders permitted = new PermittedOrders(set, set.order());
-    extend(permitted, new int[0], set, found);
-    follow(permitted, new int[0], set, stepByStep);
+    extend(new int[0], set, permitted::permits, found);
+    extend(new int[0], set, order -> isEveryStepPermitted(permitted, order), stepByStep);
     assertEquals(found, stepByStep);
     return found;
   }
 
-  private static void extend(PermittedOrders all, int[] start, SetList set, List<String> found) {
-    if (start.length == all.songs()) {
-      if (all.permits(start)) {
-        found.add(word(start, set));
+  private static void extend(
+      int[] start, SetList set, Predicate<int[]> isPermitted, List<String> found) {
+    if (start.length == set.songs().size()) {
+      if (isPermitted.test(start)) {
+        StringBuilder word = new StringBuilder();
+        Arrays.stream(start).forEach(song -> word.append(set.songs().get(song).name()));
+        found.add(word.toString());
       }
       return;
     }
-    for (int next = 0; next < all.songs(); next++) {
+    for (int next = 0; next < set.songs().size(); next++) {
       int song = next;
       if (Arrays.stream(start).noneMatch(s -> s == song)) {
         int[] longer = Arrays.copyOf(start, start.length + 1);
         longer[start.length] = next;
-        extend(all, longer, set, found);
+        extend(longer, set, isPermitted, found);
       }
     }
   }
 
-  private static void follow(PermittedOrders all, int[] start, SetList set, List<String> found) {
-    if (start.length == all.songs()) {
-      found.add(word(start, set));
-      return;
-    }
-    IntPredicate placed = song -> Arrays.stream(start).anyMatch(s -> s == song);
-    int last = start.length == 0 ? 0 : start[start.length - 1];
-    for (int next = 0; next < all.songs(); next++) {
-      if (!placed.test(next) && all.mayFollow(placed, start.length, last, next)) {
-        int[] longer = Arrays.copyOf(start, start.length + 1);
-        longer[start.length] = next;
-        follow(all, longer, set, found);
-      }
-    }
-  }
-
-  private static String word(int[] order, SetList set) {
-    StringBuilder word = new StringBuilder();
-    Arrays.stream(order).forEach(song -> word.append(set.songs().get(song).name()));
-    return word.toString();
+  private static boolean isEveryStepPermitted(PermittedOrders permitted, int[] order) {
+    return IntStream.range(0, order.length)
+        .allMatch(
+            count ->
+                permitted.mayFollow(
+                    song -> Arrays.stream(order, 0, count).anyMatch(s -> s == song),
+                    count,
+                    count == 0 ? 0 : order[count - 1],
+                    order[count]));
   }
 
   @Test

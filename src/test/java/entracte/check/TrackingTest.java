@@ -2,10 +2,7 @@ package entracte.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import entracte.read.ReadSet;
-import entracte.read.SetReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -134,16 +131,9 @@ class TrackingTest {
   private String scale = "{}";
 
   private List<String> said(String... cords) throws IOException {
-    Files.writeString(folder.resolve("rig.yaml"), RIG);
-    Files.writeString(
-        folder.resolve("p.yaml"),
-        "patch: p\nconnections:\n  " + String.join("\n  ", cords) + "\nscale: " + scale + "\n");
-    Files.writeString(
-        folder.resolve("set.yaml"),
-        "set: s\nrig: rig.yaml\nsongs:\n  - {song: a, patch: p.yaml}\n");
-    ReadSet read = SetReader.read(folder);
-    assertEquals(List.of(), read.findings());
-    return Checker.check(read.setList().orElseThrow(), read.places()).findings().stream()
+    String patch =
+        "patch: p\nconnections:\n  " + String.join("\n  ", cords) + "\nscale: " + scale + "\n";
+    return OneSong.findings(folder, RIG, patch).stream()
         .map(f -> f.place().line() + ": " + f.message() + " / " + f.advice())
         .toList();
   }

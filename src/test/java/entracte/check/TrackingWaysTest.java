@@ -2,10 +2,7 @@ package entracte.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import entracte.read.ReadSet;
-import entracte.read.SetReader;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -131,20 +128,10 @@ class TrackingWaysTest {
   }
 
   private List<String> keys(String settings, String... cords) throws IOException {
-    Files.writeString(folder.resolve("rig.yaml"), RIG);
-    Files.writeString(
-        folder.resolve("p.yaml"),
-        "patch: p\nconnections:\n  "
-            + String.join("\n  ", cords)
-            + "\nsettings: {"
-            + settings
-            + "}\n");
-    Files.writeString(
-        folder.resolve("set.yaml"),
-        "set: s\nrig: rig.yaml\nsongs:\n  - {song: a, patch: p.yaml}\n");
-    ReadSet read = SetReader.read(folder);
-    assertEquals(List.of(), read.findings());
-    return Checker.check(read.setList().orElseThrow(), read.places()).findings().stream()
+    String patch =
+        "patch: p\nconnections:\n  %s\nsettings: {%s}\n"
+            .formatted(String.join("\n  ", cords), settings);
+    return OneSong.findings(folder, RIG, patch).stream()
         .map(finding -> finding.message())
         .filter(message -> message.startsWith("a key goes "))
         .map(message -> message.substring("a key goes ".length(), message.indexOf(',')))

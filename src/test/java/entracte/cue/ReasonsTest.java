@@ -36,7 +36,7 @@ class ReasonsTest {
   }
 
   @Test
-  void aCordGoesBecauseItWouldBeHeard() {
+  void aCordGoesBecauseItCouldBeHeard() {
     song("One", List.of("lfo 1.out", "osc 1.fm"), List.of(), "lead", "osc 1");
     song("Two", List.of("osc 1.saw", "filter 1.audio"), List.of(), "bass", "osc 1");
     assertEquals("it could be heard: osc 1 plays bass", whyPulled(1, "lfo 1.out", "osc 1.fm"));

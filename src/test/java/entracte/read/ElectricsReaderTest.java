@@ -19,13 +19,11 @@ class ElectricsReaderTest {
   @TempDir Path folder;
 
   private ReadSet read(String electrics) {
-    return new Folder(folder)
-        .with(
-            "rig.yaml",
+    return Folder.ofRig(
+            folder,
             "rig: R\nkinds:\n  k:\n    out: [o, p]\n    knobs: {a: 0..10, b: 0..10, c: 0..10}\n    "
                 + electrics
                 + "\nrows: [[m: k]]\n")
-        .with("set.yaml", "set: A\nrig: rig.yaml\nsongs: []\n")
         .read();
   }
 

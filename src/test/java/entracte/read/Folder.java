@@ -95,6 +95,13 @@ final class Folder {
         .with("set.yaml", SET);
   }
 
+  /** A rig, and a set without songs to read it by. */
+  static Folder ofRig(Path path, String rig) {
+    return new Folder(path)
+        .with("rig.yaml", rig)
+        .with("set.yaml", "set: A\nrig: rig.yaml\nsongs: []\n");
+  }
+
   Folder with(String name, String text) {
     return with(name, text.getBytes(StandardCharsets.UTF_8));
   }

@@ -17,10 +17,7 @@ final class RigMistakesTest {
   @TempDir Path folder;
 
   private ReadSet read(String rig) {
-    return new Folder(folder)
-        .with("rig.yaml", rig)
-        .with("set.yaml", "set: A\nrig: rig.yaml\nsongs: []\n")
-        .read();
+    return Folder.ofRig(folder, rig).read();
   }
 
   private void says(String rig, String... expected) {
